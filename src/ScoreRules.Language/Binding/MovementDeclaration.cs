@@ -1,0 +1,27 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Binding;
+
+/// <summary>A movement as declared, before likeness fills in what it inherits.</summary>
+/// <param name="Info">What the statement says about itself; its name is the movement's.</param>
+public sealed record MovementDeclaration(StatementInfo Info) : BoundStatement(Info)
+{
+    /// <summary>Its name as declared.</summary>
+    public string Name => Info.Name!;
+
+    /// <summary>Other names.</summary>
+    public ImmutableArray<string> Synonyms { get; init; } = [];
+
+    /// <summary>The movement it is like, or null.</summary>
+    public string? Like { get; init; }
+
+    /// <summary>Where <c>like</c> stands.</summary>
+    public SourceLocation? LikeLocation { get; init; }
+
+    /// <summary>Targets it trains; empty when inherited or not said.</summary>
+    public ImmutableArray<TargetDefinition> Trains { get; init; } = [];
+
+    /// <summary>Facts stated about it.</summary>
+    public ImmutableArray<StatedFact> Facts { get; init; } = [];
+}

@@ -1,0 +1,109 @@
+using System.Globalization;
+using System.Text;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Diagnostics;
+
+/// <summary>Prints findings for people: place, line with carets, remarks, what to do. Plain text; meaning never rests on colour.</summary>
+public static class DiagnosticText
+{
+    private const int WidestLine = 160;
+
+    /// <summary>One finding in full, without a final line end.</summary>
+    public static string Full(Diagnostic diagnostic)
+    {
+        var text = new StringBuilder();
+        text.Append(Word(diagnostic.Severity)).Append(' ').Append(diagnostic.Code).Append(": ").Append(diagnostic.Headline).Append('\n');
+        text.Append("  --> ").Append(Place(diagnostic.Location)).Append(Around(diagnostic)).Append('\n');
+        var labels = diagnostic.Others.Where(label => label.Location.Path == diagnostic.Location.Path).Append(diagnostic.Primary)
+            .OrderBy(label => label.Location.Span.Start).ToList();
+        var gutter = Number(labels.Max(label => label.Location.Line)).Length;
+        foreach (var label in labels)
+        {
+            AppendLine(text, label, gutter, ReferenceEquals(label, diagnostic.Primary) ? '^' : '-');
+        }
+
+        foreach (var other in diagnostic.Others.Where(label => label.Location.Path != diagnostic.Location.Path))
+        {
+            text.Append("  see ").Append(Place(other.Location)).Append(": ").Append(other.Text).Append('\n');
+        }
+
+        AppendRemarks(text, diagnostic, gutter);
+        return text.ToString().TrimEnd('\n');
+    }
+
+    /// <summary>One finding on one line: <c>file:line:column: error SR2003: headline</c>.</summary>
+    public static string Short(Diagnostic diagnostic) =>
+        $"{Place(diagnostic.Location)}: {Word(diagnostic.Severity)} {diagnostic.Code}: {diagnostic.Headline}";
+
+    /// <summary>What a severity is called.</summary>
+    public static string Word(Severity severity) => severity switch
+    {
+        Severity.Error => "error",
+        Severity.Warning => "warning",
+        _ => "note",
+    };
+
+    private static string Place(SourceLocation place) => $"{place.Path}:{Number(place.Line)}:{Number(place.Column)}";
+
+    private static string Around(Diagnostic diagnostic)
+    {
+        var within = diagnostic.Within is null ? "" : $"   in {diagnostic.Within}";
+        return diagnostic.Section is null ? within : $"{within}{(within.Length == 0 ? "   " : ", ")}under \"{diagnostic.Section}\"";
+    }
+
+    private static void AppendLine(StringBuilder text, Label label, int gutter, char mark)
+    {
+        var source = label.Location.Source;
+        var line = source.LineSpan(label.Location.Line);
+        var from = label.Location.Span.Start - line.Start;
+        var shown = Window(source.Slice(line), from, out var cut);
+        var before = DisplayColumns.Printable(shown[..Math.Clamp(from - cut, 0, shown.Length)]);
+        var marked = shown[Math.Clamp(from - cut, 0, shown.Length)..Math.Clamp(label.Location.Span.End - line.Start - cut, 0, shown.Length)];
+        var width = Math.Max(1, DisplayColumns.Width(DisplayColumns.Printable(marked)));
+        text.Append(' ', gutter).Append(" |\n");
+        text.Append(Number(label.Location.Line).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown)).Append('\n');
+        text.Append(' ', gutter).Append(" | ").Append(' ', DisplayColumns.Width(before)).Append(mark, width);
+        text.Append(label.Text.Length == 0 ? "" : " ").Append(label.Text).Append('\n');
+    }
+
+    // Very long lines are shown around the place only.
+    private static string Window(string line, int from, out int cut)
+    {
+        cut = line.Length <= WidestLine ? 0 : Math.Clamp(from - (WidestLine / 2), 0, line.Length - WidestLine);
+        return line.Length <= WidestLine ? line : line.Substring(cut, WidestLine);
+    }
+
+    private static void AppendRemarks(StringBuilder text, Diagnostic diagnostic, int gutter)
+    {
+        foreach (var note in diagnostic.Notes)
+        {
+            text.Append("note: ").Append(note).Append('\n');
+        }
+
+        foreach (var suggestion in diagnostic.Suggestions)
+        {
+            text.Append("help: ").Append(suggestion.Advice).Append('\n');
+            if (suggestion.Edit is { } edit)
+            {
+                AppendEdit(text, edit, gutter);
+            }
+        }
+    }
+
+    private static void AppendEdit(StringBuilder text, TextEdit edit, int gutter)
+    {
+        var source = edit.Location.Source;
+        var first = source.LineSpan(edit.Location.Line);
+        var last = source.LineSpan(source.LineOf(edit.Location.Span.End));
+        var mended = source.Text[first.Start..edit.Location.Span.Start] + edit.Replacement + source.Text[edit.Location.Span.End..Math.Max(last.End, edit.Location.Span.End)];
+        var number = edit.Location.Line;
+        foreach (var line in mended.Split('\n').Take(4))
+        {
+            var shown = line.Length <= WidestLine ? line : line[..WidestLine];
+            text.Append(Number(number++).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown.TrimEnd('\r'))).Append('\n');
+        }
+    }
+
+    private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
+}

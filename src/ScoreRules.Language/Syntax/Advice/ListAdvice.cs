@@ -1,0 +1,32 @@
+using ScoreRules.Language.Diagnostics;
+
+namespace ScoreRules.Language.Syntax.Advice;
+
+/// <summary>Lists take commas: <c>chest and back</c>; and one line is all "and" or all "or".</summary>
+internal static class ListAdvice
+{
+    public static Diagnostic? Find(AdviceDraft draft, FailedLine line)
+    {
+        if (line.Token.Kind is not (TokenKind.And or TokenKind.Or))
+        {
+            return null;
+        }
+
+        var place = line.SpanOf(line.Index);
+        if (line.Wants(line.Token.Kind == TokenKind.And ? "or" : "and"))
+        {
+            return draft.Error("SR1010", "\"and\" and \"or\" on one line can be read two ways", place, "a second kind of joint", new Suggestion("put one of the two on a line of its own: \"and ...\" for all of it, \"or when ...\" for another way in"));
+        }
+
+        if (!line.Wants(","))
+        {
+            return null;
+        }
+
+        var condition = line.Spec.Starter is "when" or "and" or "or when" or "unless";
+        var before = line.SpanOf(line.Index - 1);
+        var joint = new Text.SourceSpan(before.End, place.End - before.End);
+        var another = condition ? [new Suggestion("if it is a second demand, put it on a line of its own: \"and ...\"")] : Array.Empty<Suggestion>();
+        return draft.Error("SR1009", "A list uses commas here", place, "", [draft.Edit("write a comma", joint, ",", condition ? EditSafety.Shown : EditSafety.Safe), .. another]);
+    }
+}

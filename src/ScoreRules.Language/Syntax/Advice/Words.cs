@@ -1,0 +1,47 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Syntax.Advice;
+
+/// <summary>Compares the first words of a line with what it could have started with.</summary>
+internal static class Words
+{
+    /// <summary>The words to underline, those words, and the starters nearest to them.</summary>
+    public static (SourceSpan Span, string Written, ImmutableArray<string> Near) NearestStarter(SourceText source, SourceSpan line, IReadOnlyCollection<string> starters)
+    {
+        var best = (Span: FirstWords(source, line, 1), Near: ImmutableArray<string>.Empty);
+        for (var count = 4; count >= 1; count--)
+        {
+            var span = FirstWords(source, line, count);
+            var written = source.Slice(span);
+            var near = NameSuggester.Nearest(written, starters.Where(starter => starter.Split(' ').Length == written.Split(' ').Length));
+            if (!near.IsEmpty)
+            {
+                best = (span, near);
+                break;
+            }
+        }
+
+        return (best.Span, source.Slice(best.Span), best.Near);
+    }
+
+    private static SourceSpan FirstWords(SourceText source, SourceSpan line, int count)
+    {
+        var at = line.Start;
+        for (var i = 0; i < count && at < line.End; i++)
+        {
+            while (i > 0 && at < line.End && char.IsWhiteSpace(source.Text[at]))
+            {
+                at++;
+            }
+
+            while (at < line.End && !char.IsWhiteSpace(source.Text[at]) && at - line.Start < 60)
+            {
+                at++;
+            }
+        }
+
+        return SourceSpan.FromBounds(line.Start, at);
+    }
+}

@@ -1,0 +1,46 @@
+namespace ScoreRules.Language.Syntax;
+
+/// <summary>
+/// Remembers, during the parse of one line, the furthest token at which something else was expected and all that
+/// would have fitted there. Superpower keeps only the last alternative's expectations, so the primitives report here.
+/// </summary>
+internal sealed class FurthestFailure
+{
+    [ThreadStatic]
+    private static FurthestFailure? current;
+
+    private readonly List<Expectation> expected = [];
+
+    private FurthestFailure()
+    {
+    }
+
+    /// <summary>Index of the token that did not fit.</summary>
+    public int Index { get; private set; } = -1;
+
+    /// <summary>What would have fitted, in the order tried, each once.</summary>
+    public IReadOnlyList<Expectation> Expected => expected;
+
+    /// <summary>Starts the record of a new line on this thread.</summary>
+    public static FurthestFailure Begin() => current = new FurthestFailure();
+
+    /// <summary>Notes that <paramref name="expectation"/> would have fitted at token <paramref name="index"/>.</summary>
+    public static void Note(int index, Expectation expectation)
+    {
+        if (current is not { } record || index < record.Index)
+        {
+            return;
+        }
+
+        if (index > record.Index)
+        {
+            record.expected.Clear();
+            record.Index = index;
+        }
+
+        if (!record.expected.Contains(expectation))
+        {
+            record.expected.Add(expectation);
+        }
+    }
+}

@@ -1,0 +1,100 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Advice;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+using Superpower.Model;
+
+namespace ScoreRules.Language.Syntax.Layout;
+
+/// <summary>Reads one line, and the lines it goes on in after a comma, as the clause that its starter promised.</summary>
+internal sealed class LineReader(SourceText source, DiagnosticBag findings)
+{
+    private const int MostTokens = 4000;
+    private readonly LineScanner scanner = new(source, findings);
+    private readonly LineAdvice advice = new(source);
+
+    /// <summary>The clause, or null when it could not be read (which has then been reported).</summary>
+    public ClauseSyntax? Read(HeadSpec head, ClauseSpec spec, LineView line, int restStart, LineView[] lines, ref int at, StatementBuilder statement)
+    {
+        var tokens = new List<Token<TokenKind>>();
+        var rest = SourceSpan.FromBounds(restStart, line.Content.End);
+        scanner.Scan(rest, spec.Mode, tokens);
+        while (EndsInComma(tokens))
+        {
+            if (!GoOn(head, lines, ref at, tokens, statement))
+            {
+                break;
+            }
+        }
+
+        if (tokens.Count > MostTokens || tokens.Exists(token => token.Kind == TokenKind.Bad))
+        {
+            ReportLength(line, tokens.Count, statement);
+            return null;
+        }
+
+        return Parse(spec, line, tokens, statement);
+    }
+
+    private static bool EndsInComma(List<Token<TokenKind>> tokens) => tokens.Count > 0 && tokens[^1].Kind == TokenKind.Comma;
+
+    private ClauseSyntax? Parse(ClauseSpec spec, LineView line, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    {
+        var failure = FurthestFailure.Begin();
+        var end = tokens.Count > 0 ? Parsers.Spans.Of(tokens[^1]).End : line.Content.End;
+        var span = SourceSpan.FromBounds(line.Content.Start, Math.Max(end, line.Content.Start));
+        var clause = spec.Parse(new TokenList<TokenKind>([.. tokens]), span);
+        if (clause is null)
+        {
+            findings.Add(advice.For(new FailedLine(spec, line, tokens, failure, statement.Title, statement.Section)));
+        }
+
+        return clause;
+    }
+
+    // A line that ends with a comma goes on in the next line, unless that line starts with a clause word: then the comma is the fault.
+    private bool GoOn(HeadSpec head, LineView[] lines, ref int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    {
+        var next = at + 1 < lines.Length ? lines[at + 1] : default;
+        var isClause = next.Kind == LineKind.Inner && StarterTables.LinesOf(head).Match(source.Text, next.Content) is not null;
+        if (next.Kind != LineKind.Inner || isClause || StartsAnotherFact(tokens, next))
+        {
+            ReportComma(tokens[^1], isClause ? next : null, statement);
+            tokens.RemoveAt(tokens.Count - 1);
+            return false;
+        }
+
+        at++;
+        scanner.Scan(next.Content, ScanMode.Tokens, tokens);
+        return true;
+    }
+
+    // A list of names cannot go on with "stretch is 4"; facts joined by commas can.
+    private bool StartsAnotherFact(List<Token<TokenKind>> tokens, LineView next) =>
+        tokens.FindLast(token => token.Kind is TokenKind.Is or TokenKind.Has).Kind == TokenKind.Has
+        && source.Slice(next.Content).Split(' ').Any(word => word is "is" or "has");
+
+    private void ReportComma(Token<TokenKind> comma, LineView? next, StatementBuilder statement)
+    {
+        var place = source.At(Parsers.Spans.Of(comma));
+        var label = next is { } line ? $"joins line {line.Number} to this list" : "nothing follows it";
+        findings.Add(new Diagnostic("SR1012", Severity.Error, "A comma at the end of a line makes it go on in the next line", new Label(place, label))
+        {
+            Within = statement.Title,
+            Section = statement.Section,
+            Suggestions = [new Suggestion("take the comma out", new TextEdit(place, ""), EditSafety.Safe)],
+        });
+    }
+
+    private void ReportLength(LineView line, int tokens, StatementBuilder statement)
+    {
+        if (tokens > MostTokens)
+        {
+            findings.Add(new Diagnostic("SR1017", Severity.Error, $"This line holds {tokens} words; more than {MostTokens} are not read", new Label(source.At(line.Content with { Length = Math.Min(line.Content.Length, 40) }), "very long line"))
+            {
+                Within = statement.Title,
+                Suggestions = [new Suggestion("split it into several lines or statements")],
+            });
+        }
+    }
+}

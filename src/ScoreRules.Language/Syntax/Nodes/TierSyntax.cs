@@ -1,0 +1,4 @@
+namespace ScoreRules.Language.Syntax.Nodes;
+
+/// <summary>One tier and where it begins.</summary>
+internal sealed record TierSyntax(NameSyntax Name, TierCut Cut, QuantitySyntax? Amount);

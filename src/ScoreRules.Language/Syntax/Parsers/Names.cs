@@ -1,0 +1,98 @@
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Text;
+using Superpower;
+using Superpower.Model;
+
+namespace ScoreRules.Language.Syntax.Parsers;
+
+/// <summary>Names: words that run on until a reserved word, a number, a comma or the end of the line; or one quoted text.</summary>
+internal static class Names
+{
+    private static readonly Expectation Expected = new("a name", Literal: false);
+
+    /// <summary>A name.</summary>
+    public static TokenListParser<TokenKind, NameSyntax> Single { get; } = Until();
+
+    /// <summary>Names with commas between.</summary>
+    public static TokenListParser<TokenKind, NameSyntax[]> List { get; } = Single.CommaList();
+
+    /// <summary>A name that also ends before one of the phrases given.</summary>
+    public static TokenListParser<TokenKind, NameSyntax> Until(params string[] stops)
+    {
+        var phrases = stops.Select(stop => stop.Split(' ')).ToArray();
+        return input => Parse(input, phrases);
+    }
+
+    private static TokenListParserResult<TokenKind, NameSyntax> Parse(TokenList<TokenKind> input, string[][] stops)
+    {
+        var next = input.ConsumeToken();
+        if (next.HasValue && next.Value.Kind == TokenKind.Quoted)
+        {
+            var span = Spans.Of(next.Value);
+            var text = next.Value.Span.Source!.Substring(span.Start + 1, span.Length - 2);
+            return TokenListParserResult.Value(new NameSyntax(text, span), input, next.Remainder);
+        }
+
+        var (rest, covered) = (input, default(SourceSpan?));
+        while (next.HasValue && next.Value.Kind == TokenKind.Word && !StopsAt(rest, stops))
+        {
+            covered = covered is { } soFar ? soFar.Cover(Spans.Of(next.Value)) : Spans.Of(next.Value);
+            rest = next.Remainder;
+            next = rest.ConsumeToken();
+        }
+
+        NoteStops(rest, stops, covered is not null);
+        return covered is { } found
+            ? TokenListParserResult.Value(new NameSyntax(TextOf(input, rest), found), input, rest)
+            : Fail(input);
+    }
+
+    private static string TextOf(TokenList<TokenKind> from, TokenList<TokenKind> to) =>
+        string.Join(' ', from.Take(to.Position - from.Position).Select(token => token.ToStringValue()));
+
+    private static TokenListParserResult<TokenKind, NameSyntax> Fail(TokenList<TokenKind> input)
+    {
+        FurthestFailure.Note(input.Position, Expected);
+        return TokenListParserResult.Empty<TokenKind, NameSyntax>(input);
+    }
+
+    private static void NoteStops(TokenList<TokenKind> rest, string[][] stops, bool named)
+    {
+        if (named && !StopsAt(rest, stops))
+        {
+            foreach (var stop in stops)
+            {
+                FurthestFailure.Note(rest.Position, new Expectation(string.Join(' ', stop), Literal: true));
+            }
+        }
+    }
+
+    private static bool StopsAt(TokenList<TokenKind> at, string[][] stops)
+    {
+        foreach (var stop in stops)
+        {
+            if (StartsWith(at, stop))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    private static bool StartsWith(TokenList<TokenKind> at, string[] words)
+    {
+        foreach (var word in words)
+        {
+            var next = at.ConsumeToken();
+            if (!next.HasValue || !next.Value.Span.EqualsValueIgnoreCase(word))
+            {
+                return false;
+            }
+
+            at = next.Remainder;
+        }
+
+        return true;
+    }
+}

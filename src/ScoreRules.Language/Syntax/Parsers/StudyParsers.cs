@@ -1,0 +1,41 @@
+using ScoreRules.Language.Syntax.Nodes;
+using Superpower;
+
+namespace ScoreRules.Language.Syntax.Parsers;
+
+/// <summary>Lines of the statement <c>study</c>.</summary>
+internal static class StudyParsers
+{
+    private static readonly TokenListParser<TokenKind, (Verdict Verdict, OperandSyntax? Amount)> Verdicts =
+        Primitives.Phrase("about the same as").Select(_ => (Verdict.AboutTheSame, (OperandSyntax?)null))
+            .Or(Primitives.Phrase("within").IgnoreThen(Values.Value).Then(value => Primitives.Phrase("of").Select(_ => (Verdict.Within, (OperandSyntax?)new OperandSyntax(value, null)))))
+            .Or(Primitives.Phrase("unclear against").Select(_ => (Verdict.Unclear, (OperandSyntax?)null)))
+            .Or(Primitives.Phrase("split against").Select(_ => (Verdict.Split, (OperandSyntax?)null)))
+            .Or(Names.Until("better than").Then(word => Primitives.Phrase("better than").Select(_ => (Verdict.BetterThan, (OperandSyntax?)new OperandSyntax(null, word)))));
+
+    /// <summary>What follows <c>found</c>.</summary>
+    public static TokenListParser<TokenKind, FindingSyntax> Found { get; } =
+        from first in Names.Single
+        from word in Primitives.Token(TokenKind.Is, "is", literal: true)
+        from verdict in Verdicts
+        from second in Names.Single
+        from regions in Grammar.ScoringGrammar.ForTargets()
+        select new FindingSyntax(first, verdict.Verdict, verdict.Amount, second, [.. regions]);
+
+    /// <summary>What follows <c>measured</c>.</summary>
+    public static TokenListParser<TokenKind, FindingSyntax> Measured { get; } =
+        from first in Names.Single
+        from word in Primitives.Token(TokenKind.Is, "is", literal: true)
+        from value in Values.Value
+        from better in Primitives.Phrase("better than")
+        from second in Names.Single
+        from regions in Grammar.ScoringGrammar.ForTargets()
+        select new FindingSyntax(first, Verdict.MeasuredBetter, new OperandSyntax(value, null), second, [.. regions]);
+
+    /// <summary>What follows <c>design</c>.</summary>
+    public static TokenListParser<TokenKind, string> Design { get; } =
+        Primitives.Phrase("within person").Select(_ => "within person")
+            .Or(Primitives.Phrase("between groups").Select(_ => "between groups"))
+            .Or(Primitives.Phrase("observed").Select(_ => "observed"))
+            .Or(Primitives.Phrase("pooled").IgnoreThen(Values.Number).Then(_ => Primitives.Phrase("studies")).Select(_ => "pooled"));
+}

@@ -1,0 +1,18 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Layout;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Syntax;
+
+/// <summary>Text to statements. Any text ends in a result: what cannot be read is reported, the rest is kept.</summary>
+internal static class SyntaxParser
+{
+    /// <summary>Parses one file.</summary>
+    public static FileSyntax Parse(SourceText source)
+    {
+        var findings = new DiagnosticBag();
+        var statements = new StatementSplitter(source, findings).Split();
+        return new FileSyntax(source, [.. statements], findings.ToSorted());
+    }
+}

@@ -1,0 +1,22 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Binding;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Catalogue;
+
+/// <summary>A movement with all its facts, stated and inherited.</summary>
+/// <param name="Name">Its name as declared.</param>
+/// <param name="Index">Position in the catalogue.</param>
+/// <param name="Synonyms">Other names.</param>
+/// <param name="Trains">Targets it trains.</param>
+/// <param name="Facts">Its facts by attribute index; never null, <see cref="CatalogueFact.NotSaid"/> where nobody said.</param>
+/// <param name="Like">The movement it is like, or null.</param>
+/// <param name="Location">Where it is declared.</param>
+public sealed record Movement(
+    string Name,
+    int Index,
+    ImmutableArray<string> Synonyms,
+    ImmutableArray<TargetDefinition> Trains,
+    ImmutableArray<CatalogueFact> Facts,
+    string? Like,
+    SourceLocation Location);
