@@ -2,6 +2,7 @@ using System.CommandLine;
 using ScoreRules.Cli.Commands;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
+using ScoreRules.Language.Diagnostics;
 
 namespace ScoreRules.Cli;
 
@@ -12,6 +13,12 @@ internal static class CommandLine
     public static int Run(string[] args, Screen screen)
     {
         var root = Root(screen);
+        if (UnknownCommand(root, args) is { } sentence)
+        {
+            screen.Error(sentence);
+            return ExitCode.Misuse;
+        }
+
         var parsed = root.Parse(args.Length == 0 ? ["--help"] : args);
         if (parsed.Errors.Count > 0)
         {
@@ -33,6 +40,20 @@ internal static class CommandLine
             screen.Error(problem.Message);
             return ExitCode.Misuse;
         }
+    }
+
+    private static string? UnknownCommand(RootCommand root, string[] args)
+    {
+        var commands = root.Subcommands.Select(command => command.Name).ToList();
+        if (args.Length == 0 || args[0].StartsWith('-') || commands.Contains(args[0], StringComparer.Ordinal))
+        {
+            return null;
+        }
+
+        var near = NameSuggester.Nearest(args[0], commands);
+        return near.IsEmpty
+            ? $"There is no command \"{args[0]}\". Commands are: {string.Join(", ", commands)}."
+            : $"There is no command \"{args[0]}\"; did you mean \"{near[0]}\"?";
     }
 
     private static RootCommand Root(Screen screen) => new("Judges movements by a coach's own rules and explains every placement. Education, not medical advice.")

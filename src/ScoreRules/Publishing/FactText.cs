@@ -19,7 +19,7 @@ internal static class FactText
         return attribute.Kind switch
         {
             AttributeKind.Rating => $"{NumberText.Plain(value.Number)} of {NumberText.Plain(attribute.Scale.High)}",
-            AttributeKind.Measure => NumberText.Plain(value.Number) + Unit(attribute.Unit),
+            AttributeKind.Measure => NumberText.Plain(Tiering.Rounding.Printed(value.Number, attribute.IsWorkedOut ? 1 : 6)) + Unit(attribute.Unit),
             _ => value.Codes.IsEmpty ? "nothing" : string.Join(", ", value.Codes.Select(code => attribute.Values[code])),
         };
     }

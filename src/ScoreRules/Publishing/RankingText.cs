@@ -147,9 +147,9 @@ public sealed class RankingText(Judgement judgement)
             block.Labelled("Could not tell", line);
         }
 
-        foreach (var later in judgement.Ruleset.NotYetApplied)
+        if (!judgement.Ruleset.NotYetApplied.IsEmpty)
         {
-            block.Labelled("Not yet applied", $"{later.What}: read and checked, no effect yet ({NumberText.Count(later.Count)}, first at {later.First})");
+            block.Labelled("No effect yet", $"read and checked only: {string.Join(", ", judgement.Ruleset.NotYetApplied.Select(later => $"{later.What} ({NumberText.Count(later.Count)})"))}; scorerules check says where");
         }
 
         foreach (var (caution, _, _) in new CautionList(rankings, explainer).At(CautionPlace.AtTheFoot))
