@@ -54,10 +54,50 @@ public sealed class RankTests
         var reasons = placements.SelectMany(placement => placement.GetProperty("reasonsFor").EnumerateArray().Concat(placement.GetProperty("reasonsAgainst").EnumerateArray())).ToList();
         reasons.Count.ShouldBeGreaterThan(500);
         reasons.Concat(leftOut).ShouldAllBe(part => part.GetProperty("rule").GetProperty("file").GetString()!.EndsWith(".rules") && part.GetProperty("rule").GetProperty("line").GetInt32() > 0);
+    }
 
-        // Unrounded: the reference's 84.98 is 84.975, which two decimals would hide.
-        var pinned = placements.First(placement => placement.GetProperty("movement").GetString() == "overhead dumbbell extension");
-        pinned.GetProperty("principleScore").GetDouble().ShouldBe(84.975, 1e-9);
+    /// <summary>Weights of 2 and 1 are brought to 100: full marks on the lighter one alone give a third of 100 points.</summary>
+    [Fact]
+    public void Scores_in_json_are_not_rounded()
+    {
+        using var house = new TemporaryHouse(
+            """
+            ruleset Small
+              version 1
+
+            attribute push
+              rated 0 to 4
+
+            attribute pull
+              rated 0 to 4
+
+            muscle biceps
+
+            target arms
+              made of biceps 1 parts
+              benchmark curl
+
+            tiers
+              Good is from 2 points above the benchmark
+              Other is the rest
+
+            criterion pushing
+              counts 2
+              reads push
+              worth 0% at 0, 100% at 4
+
+            criterion pulling
+              counts 1
+              reads pull
+              worth 0% at 0, 100% at 4
+
+            movement curl
+              trains arms
+              push is 0, pull is 4
+
+            """);
+        using var json = JsonDocument.Parse(Tool.RunIn(house.Path, "", "rank", "--format", "json").Output);
+        json.RootElement.GetProperty("targets")[0].GetProperty("placements")[0].GetProperty("score").GetDouble().ShouldBe(100.0 / 3, 1e-12);
     }
 
     [Fact]
