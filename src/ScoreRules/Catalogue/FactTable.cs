@@ -3,54 +3,53 @@ using ScoreRules.Language.Binding;
 
 namespace ScoreRules.Catalogue;
 
-/// <summary>The facts of all placement rows as columns, one for each attribute, made when first asked for.</summary>
+/// <summary>
+/// The facts of all placement rows as columns, one for each attribute. Columns of the catalogue are read when first asked
+/// for and shared by all runs over it; columns that recipes work out belong to one run.
+/// </summary>
 public sealed class FactTable
 {
-    private readonly double[]?[] numbers;
-    private readonly RowSet?[] known;
-    private readonly RowSet?[]?[] words;
-    private readonly double[]?[] workedOut;
+    private readonly CatalogueColumns columns;
+    private readonly NumberColumn?[] workedOut;
     private readonly FactTableInputs inputs;
+    private readonly WordColumn?[] person;
+    private NumberColumn? unknown;
 
-    private FactTable(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs)
+    private FactTable(CatalogueColumns columns, int attributeCount, FactTableInputs inputs)
     {
-        Rows = rows;
+        this.columns = columns;
         this.inputs = inputs;
-        numbers = new double[]?[ruleset.Attributes.Length];
-        known = new RowSet?[ruleset.Attributes.Length];
-        words = new RowSet?[]?[ruleset.Attributes.Length];
-        workedOut = new double[]?[ruleset.Attributes.Length];
-        workedOut[^1] = inputs.Likeness;
+        workedOut = new NumberColumn?[attributeCount];
+        person = new WordColumn?[attributeCount];
+        workedOut[^1] = inputs.Likeness is null ? null : new NumberColumn(inputs.Likeness);
     }
 
     /// <summary>The rows.</summary>
-    public ImmutableArray<PlacementRow> Rows { get; }
+    public ImmutableArray<PlacementRow> Rows => columns.Rows;
 
     /// <summary>How many rows there are.</summary>
     public int RowCount => Rows.Length;
 
+    /// <summary>Index of the target, by row.</summary>
+    internal int[] Targets => columns.Targets;
+
+    /// <summary>The rows of a movement, by its name.</summary>
+    internal IEnumerable<int> RowsOf(string movement) => columns.RowsOf(movement);
+
     /// <summary>Prepares the columns. The last attribute of a ruleset is the built-in likeness.</summary>
-    public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs) => new(ruleset, rows, inputs);
+    public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs) =>
+        new(new CatalogueColumns(rows, ruleset.Attributes.Length), ruleset.Attributes.Length, inputs);
 
     /// <summary>A number column; NaN where unknown.</summary>
-    public double[] Numbers(AttributeDefinition attribute) =>
-        workedOut[attribute.Index] ?? (numbers[attribute.Index] ??= attribute.IsWorkedOut ? Unknown() : [.. Rows.Select(row => row.Movement.Facts[attribute.Index].Value is { IsKnown: true } value ? value.Number : double.NaN)]);
+    public double[] Numbers(AttributeDefinition attribute) => NumberColumn(attribute).Values;
 
     /// <summary>Rows for which an attribute is known.</summary>
-    public RowSet Known(AttributeDefinition attribute) => known[attribute.Index] ??= attribute.IsAboutThePerson
-        ? RowSet.All(RowCount)
-        : attribute.IsWorkedOut || !attribute.IsWord
-            ? RowSet.Where(RowCount, row => !double.IsNaN(Numbers(attribute)[row]))
-            : RowSet.Where(RowCount, row => Rows[row].Movement.Facts[attribute.Index].Value.IsKnown);
+    public RowSet Known(AttributeDefinition attribute) => attribute.IsAboutThePerson || (attribute.IsWord && !attribute.IsWorkedOut)
+        ? WordColumn(attribute).Known
+        : NumberColumn(attribute).Known;
 
     /// <summary>Rows whose value holds a word, by its code.</summary>
-    public RowSet WithWord(AttributeDefinition attribute, int code)
-    {
-        var columns = words[attribute.Index] ??= new RowSet?[attribute.Values.Length];
-        return columns[code] ??= attribute.IsAboutThePerson
-            ? inputs.Audience.Contains(code) ? RowSet.All(RowCount) : RowSet.None(RowCount)
-            : RowSet.Where(RowCount, row => Rows[row].Movement.Facts[attribute.Index].Value.Codes.Contains(code));
-    }
+    public RowSet WithWord(AttributeDefinition attribute, int code) => WordColumn(attribute).With(code);
 
     /// <summary>One fact with where it comes from.</summary>
     public CatalogueFact Fact(int row, AttributeDefinition attribute)
@@ -66,22 +65,22 @@ public sealed class FactTable
         }
 
         var number = Numbers(attribute)[row];
-        var origin = ReferenceEquals(workedOut[attribute.Index], inputs.Likeness) ? FactOrigin.Computed : FactOrigin.WorkedOut;
+        var origin = ReferenceEquals(Numbers(attribute), inputs.Likeness) ? FactOrigin.Computed : FactOrigin.WorkedOut;
         return double.IsNaN(number) ? CatalogueFact.NotSaid : new CatalogueFact(FactValue.Of(number), origin, null, attribute.Info.Location);
     }
 
-    /// <summary>Puts in a column that a recipe worked out; NaN where unknown.</summary>
-    internal void SetWorkedOut(AttributeDefinition attribute, double[] column)
-    {
-        workedOut[attribute.Index] = column;
-        numbers[attribute.Index] = null;
-        known[attribute.Index] = null;
-    }
+    /// <summary>A table on the same columns of the catalogue, without anything worked out: what a new run starts from.</summary>
+    internal FactTable WithNothingWorkedOut() => new(columns, workedOut.Length, inputs);
 
-    private double[] Unknown()
-    {
-        var column = new double[RowCount];
-        Array.Fill(column, double.NaN);
-        return column;
-    }
+    /// <summary>The numbers of an attribute with what follows from them.</summary>
+    internal NumberColumn NumberColumn(AttributeDefinition attribute) => workedOut[attribute.Index]
+        ?? (attribute.IsWorkedOut ? unknown ??= Catalogue.NumberColumn.Unknown(RowCount) : columns.Numbers(attribute));
+
+    /// <summary>The words of an attribute with what follows from them.</summary>
+    internal WordColumn WordColumn(AttributeDefinition attribute) => attribute.IsAboutThePerson
+        ? person[attribute.Index] ??= Catalogue.WordColumn.Everywhere(RowCount, inputs.Audience, attribute.Values.Length)
+        : columns.Words(attribute);
+
+    /// <summary>Puts in a column that a recipe worked out; NaN where unknown.</summary>
+    internal void SetWorkedOut(AttributeDefinition attribute, double[] column) => workedOut[attribute.Index] = new NumberColumn(column);
 }

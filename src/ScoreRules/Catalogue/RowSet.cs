@@ -36,7 +36,7 @@ public sealed class RowSet : IEquatable<RowSet>, IEnumerable<int>
     public bool IsEmpty => !words.AsSpan().ContainsAnyExcept(0UL);
 
     /// <summary>No row.</summary>
-    public static RowSet None(int universe) => new(new ulong[(universe + 63) / 64], universe);
+    public static RowSet None(int universe) => new(WordsFor(universe), universe);
 
     /// <summary>Every row.</summary>
     public static RowSet All(int universe) => None(universe).Complement();
@@ -44,7 +44,7 @@ public sealed class RowSet : IEquatable<RowSet>, IEnumerable<int>
     /// <summary>The rows for which a question is answered yes.</summary>
     public static RowSet Where(int universe, Func<int, bool> holds)
     {
-        var bits = new ulong[(universe + 63) / 64];
+        var bits = WordsFor(universe);
         for (var row = 0; row < universe; row++)
         {
             if (holds(row))
@@ -59,7 +59,7 @@ public sealed class RowSet : IEquatable<RowSet>, IEnumerable<int>
     /// <summary>The rows given.</summary>
     public static RowSet Of(int universe, IEnumerable<int> rows)
     {
-        var bits = new ulong[(universe + 63) / 64];
+        var bits = WordsFor(universe);
         foreach (var row in rows)
         {
             bits[row >> 6] |= 1UL << (row & 63);
@@ -68,12 +68,26 @@ public sealed class RowSet : IEquatable<RowSet>, IEnumerable<int>
         return new RowSet(bits, universe);
     }
 
+    /// <summary>Empty bits for so many rows, 64 to a word, to be filled and handed to <see cref="FromWords"/>.</summary>
+    internal static ulong[] WordsFor(int universe) => new ulong[(universe + 63) / 64];
+
+    /// <summary>The rows of ready bits. The words must not change afterwards; bits behind the last row must be 0.</summary>
+    internal static RowSet FromWords(ulong[] words, int universe) => new(words, universe);
+
+    /// <summary>The bits, 64 to a word, for loops that must be fast.</summary>
+    internal ReadOnlySpan<ulong> Words => words;
+
     /// <summary>Whether a row is in the set.</summary>
     public bool Contains(int row) => (words[row >> 6] & (1UL << (row & 63))) != 0;
 
     /// <summary>Rows in both sets.</summary>
     public RowSet And(RowSet other)
     {
+        if (ReferenceEquals(this, other))
+        {
+            return this;
+        }
+
         var result = new ulong[words.Length];
         for (var i = 0; i < result.Length; i++)
         {
@@ -86,6 +100,11 @@ public sealed class RowSet : IEquatable<RowSet>, IEnumerable<int>
     /// <summary>Rows in either set.</summary>
     public RowSet Or(RowSet other)
     {
+        if (ReferenceEquals(this, other))
+        {
+            return this;
+        }
+
         var result = new ulong[words.Length];
         for (var i = 0; i < result.Length; i++)
         {

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScoreRules.Catalogue;
 using ScoreRules.Language;
 using ScoreRules.Language.Binding;
@@ -10,45 +11,73 @@ internal static class AttributeKernel
     /// <summary>The answer for all rows.</summary>
     public static ThreeValuedSet Evaluate(AttributeTest test, FactTable facts)
     {
-        var known = facts.Known(test.Attribute);
         if (test.Comparison is Comparison.Known or Comparison.Unknown)
         {
-            return ThreeValuedSet.Exactly(test.Comparison == Comparison.Known ? known : known.Complement());
+            var asked = facts.Known(test.Attribute);
+            return ThreeValuedSet.Exactly(test.Comparison == Comparison.Known ? asked : asked.Complement());
         }
 
-        var holds = test.Attribute.IsWord ? Words(test, facts) : Numbers(test, facts);
+        return test.Attribute.IsWord ? Words(test, facts) : Numbers(test, facts.NumberColumn(test.Attribute));
+    }
+
+    private static ThreeValuedSet Words(AttributeTest test, FactTable facts)
+    {
+        var column = facts.WordColumn(test.Attribute);
+        var holds = test.Comparison switch
+        {
+            Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone => Any(test.Codes, column, facts.RowCount).Complement(),
+            Comparison.HasAll => All(test.Codes, column, facts.RowCount),
+            _ => Any(test.Codes, column, facts.RowCount),
+        };
+        return Where(holds, column.Known, column.IsComplete);
+    }
+
+    private static RowSet Any(ImmutableArray<int> codes, WordColumn column, int rowCount)
+    {
+        var any = codes.IsEmpty ? RowSet.None(rowCount) : column.With(codes[0]);
+        for (var i = 1; i < codes.Length; i++)
+        {
+            any = any.Or(column.With(codes[i]));
+        }
+
+        return any;
+    }
+
+    private static RowSet All(ImmutableArray<int> codes, WordColumn column, int rowCount)
+    {
+        var all = codes.IsEmpty ? RowSet.All(rowCount) : column.With(codes[0]);
+        for (var i = 1; i < codes.Length; i++)
+        {
+            all = all.And(column.With(codes[i]));
+        }
+
+        return all;
+    }
+
+    private static ThreeValuedSet Numbers(AttributeTest test, NumberColumn column)
+    {
+        var (low, high) = (NumberColumn.AsCompared(test.Number), NumberColumn.AsCompared(test.High));
+        var holds = test.Comparison switch
+        {
+            Comparison.Is => NumberKernel.Where<NumberTests.Is>(column.Compared, low, high),
+            Comparison.OtherThan => NumberKernel.Where<NumberTests.Is>(column.Compared, low, high).Complement(),
+            Comparison.AtLeast => NumberKernel.Where<NumberTests.AtLeast>(column.Compared, low, high),
+            Comparison.AtMost => NumberKernel.Where<NumberTests.AtMost>(column.Compared, low, high),
+            Comparison.MoreThan => NumberKernel.Where<NumberTests.MoreThan>(column.Compared, low, high),
+            Comparison.LessThan => NumberKernel.Where<NumberTests.LessThan>(column.Compared, low, high),
+            _ => NumberKernel.Where<NumberTests.Between>(column.Compared, low, high),
+        };
+        return Where(holds, column.Known, column.IsComplete);
+    }
+
+    private static ThreeValuedSet Where(RowSet holds, RowSet known, bool isComplete)
+    {
+        if (isComplete)
+        {
+            return ThreeValuedSet.Exactly(holds);
+        }
+
         var certain = holds.And(known);
         return new ThreeValuedSet(certain, certain.Or(known.Complement()));
     }
-
-    private static RowSet Words(AttributeTest test, FactTable facts)
-    {
-        var sets = test.Codes.Select(code => facts.WithWord(test.Attribute, code)).ToList();
-        var any = sets.Aggregate(RowSet.None(facts.RowCount), (all, one) => all.Or(one));
-        return test.Comparison switch
-        {
-            Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone => any.Complement(),
-            Comparison.HasAll => sets.Aggregate(RowSet.All(facts.RowCount), (all, one) => all.And(one)),
-            _ => any,
-        };
-    }
-
-    // Numbers are compared after rounding to 1e-9, so that the last bit of a sum never decides.
-    private static RowSet Numbers(AttributeTest test, FactTable facts)
-    {
-        var column = facts.Numbers(test.Attribute);
-        var (low, high) = (Rounded(test.Number), Rounded(test.High));
-        return test.Comparison switch
-        {
-            Comparison.Is => RowSet.Where(column.Length, row => Rounded(column[row]) == low),
-            Comparison.OtherThan => RowSet.Where(column.Length, row => Rounded(column[row]) != low),
-            Comparison.AtLeast => RowSet.Where(column.Length, row => Rounded(column[row]) >= low),
-            Comparison.AtMost => RowSet.Where(column.Length, row => Rounded(column[row]) <= low),
-            Comparison.MoreThan => RowSet.Where(column.Length, row => Rounded(column[row]) > low),
-            Comparison.LessThan => RowSet.Where(column.Length, row => Rounded(column[row]) < low),
-            _ => RowSet.Where(column.Length, row => Rounded(column[row]) >= low && Rounded(column[row]) <= high),
-        };
-    }
-
-    private static double Rounded(double value) => Math.Round(value, 9, MidpointRounding.AwayFromZero);
 }

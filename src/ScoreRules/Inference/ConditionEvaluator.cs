@@ -1,35 +1,47 @@
+using System.Collections.Immutable;
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
-using ScoreRules.Language.Text;
 
 namespace ScoreRules.Inference;
 
 /// <summary>Evaluates conditions for all rows at once. Equal comparisons of different rules are answered once.</summary>
-internal sealed class ConditionEvaluator(FactTable facts)
+/// <param name="keys">What the conditions of the house ask for.</param>
+/// <param name="facts">The facts.</param>
+/// <param name="concepts">Called facts by name key. Those that a condition rests on must be complete when it is evaluated.</param>
+internal sealed class ConditionEvaluator(ConditionKeys keys, FactTable facts, IReadOnlyDictionary<string, ThreeValuedSet> concepts)
 {
-    private readonly Dictionary<string, ThreeValuedSet> atoms = new(StringComparer.Ordinal);
+    private readonly ThreeValuedSet?[] atoms = new ThreeValuedSet?[keys.AtomCount];
 
     /// <summary>The answer for all rows.</summary>
-    /// <param name="condition">The condition.</param>
-    /// <param name="concepts">The called facts that it rests on, by name key; all complete.</param>
-    public ThreeValuedSet Evaluate(Condition condition, IReadOnlyDictionary<string, ThreeValuedSet> concepts) => condition switch
+    public ThreeValuedSet Evaluate(Condition condition) => condition switch
     {
-        AllOf all => all.Parts.Select(part => Evaluate(part, concepts)).Aggregate((left, right) => left.And(right)),
-        AnyOf any => any.Parts.Select(part => Evaluate(part, concepts)).Aggregate((left, right) => left.Or(right)),
-        Unless unless => Evaluate(unless.Part, concepts).Not(),
-        CalledTest called => concepts.GetValueOrDefault(NameText.Key(called.Fact)) ?? ThreeValuedSet.None(facts.RowCount),
-        AttributeTest test => Atom(test),
+        AllOf all => All(all.Parts),
+        AnyOf any => Any(any.Parts),
+        Unless unless => Evaluate(unless.Part).Not(),
+        CalledTest called => concepts.GetValueOrDefault(keys.KeyOf(called)) ?? ThreeValuedSet.None(facts.RowCount),
+        AttributeTest test => atoms[keys.AtomOf(test)] ??= AttributeKernel.Evaluate(test, facts),
         _ => ThreeValuedSet.All(facts.RowCount),
     };
 
-    private ThreeValuedSet Atom(AttributeTest test)
+    private ThreeValuedSet All(ImmutableArray<Condition> parts)
     {
-        var key = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{test.Attribute.Index} {test.Comparison} {test.Number:R} {test.High:R} {string.Join(',', test.Codes)}");
-        if (!atoms.TryGetValue(key, out var answer))
+        var joined = Evaluate(parts[0]);
+        for (var i = 1; i < parts.Length; i++)
         {
-            atoms[key] = answer = AttributeKernel.Evaluate(test, facts);
+            joined = joined.And(Evaluate(parts[i]));
         }
 
-        return answer;
+        return joined;
+    }
+
+    private ThreeValuedSet Any(ImmutableArray<Condition> parts)
+    {
+        var joined = Evaluate(parts[0]);
+        for (var i = 1; i < parts.Length; i++)
+        {
+            joined = joined.Or(Evaluate(parts[i]));
+        }
+
+        return joined;
     }
 }

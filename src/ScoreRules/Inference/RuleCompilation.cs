@@ -3,7 +3,6 @@ using NRules;
 using NRules.Extensibility;
 using NRules.RuleModel;
 using NRules.RuleModel.Builders;
-using ScoreRules.Catalogue;
 using ScoreRules.Inference.Facts;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
@@ -11,37 +10,48 @@ using ScoreRules.Language.Text;
 namespace ScoreRules.Inference;
 
 /// <summary>
-/// Turns each statement of the author into one NRules rule. Its patterns are the fact table and the called facts and
+/// Turns each statement of the author into one NRules rule. Its patterns are the run and the called facts and
 /// worked-out columns it names; so it fires once, and not before everything it rests on is complete.
 /// </summary>
-internal sealed class RuleCompilation(Workspace workspace)
+internal sealed class RuleCompilation
 {
+    private const string RunName = "run";
     private readonly List<IRuleDefinition> rules = [];
 
-    /// <summary>All rules of a house, ready to run.</summary>
-    public ISessionFactory Compile(BoundRuleset ruleset)
+    private RuleCompilation()
+    {
+    }
+
+    /// <summary>All rules of a house, ready to run. Sessions expect one <see cref="Workspace"/>.</summary>
+    public static ISessionFactory Compile(BoundRuleset ruleset)
+    {
+        var compilation = new RuleCompilation();
+        compilation.AddDerivations(ruleset);
+        var last = LastStratum(ruleset);
+        foreach (var rule in InferenceEngine.Rules(ruleset))
+        {
+            compilation.Add(rule, rule.Info.Title, last, Names(rule.Condition), (_, workspace) => workspace.FireRule(rule));
+        }
+
+        return new RuleCompiler { ExpressionCompiler = new Interpreted() }.Compile(compilation.rules);
+    }
+
+    private void AddDerivations(BoundRuleset ruleset)
     {
         foreach (var recipe in ruleset.Recipes)
         {
-            Add(recipe, $"work out {recipe.Result.Name}", recipe.Stratum, Names(recipe), context => workspace.FireRecipe(context, recipe));
+            Add(recipe, $"work out {recipe.Result.Name}", recipe.Stratum, Names(recipe), (context, workspace) => workspace.FireRecipe(context, recipe));
         }
 
         foreach (var call in ruleset.Calls)
         {
-            Add(call, call.Info.Title, call.Stratum, Names(call.Condition), context => workspace.FireCall(context, call));
+            Add(call, call.Info.Title, call.Stratum, Names(call.Condition), (context, workspace) => workspace.FireCall(context, call));
         }
 
         foreach (var concept in ruleset.Calls.GroupBy(call => NameText.Key(call.Fact), StringComparer.Ordinal))
         {
             AddUnion(concept.Key, [.. concept]);
         }
-
-        foreach (var rule in InferenceEngine.Rules(ruleset))
-        {
-            Add(rule, rule.Info.Title, LastStratum(ruleset), Names(rule.Condition), context => workspace.FireRule(context, rule));
-        }
-
-        return new RuleCompiler { ExpressionCompiler = new Interpreted() }.Compile(rules);
     }
 
     private static int LastStratum(BoundRuleset ruleset) =>
@@ -65,14 +75,14 @@ internal sealed class RuleCompilation(Workspace workspace)
     // The built-in likeness is in the table from the start; columns of recipes arrive during inference.
     private static bool IsFromRecipe(AttributeDefinition attribute) => attribute.IsWorkedOut && attribute.Info.Kind == "work out";
 
-    private void Add(BoundStatement statement, string name, int stratum, (IEnumerable<string> Concepts, IEnumerable<int> Columns) needs, Action<IContext> fire)
+    private void Add(BoundStatement statement, string name, int stratum, (IEnumerable<string> Concepts, IEnumerable<int> Columns) needs, Action<IContext, Workspace> fire)
     {
         var builder = new RuleBuilder();
         builder.Name($"{name} ({statement.Info.Location})");
         builder.Priority(-stratum);
         builder.Property("Statement", statement);
         var left = builder.LeftHandSide();
-        left.Pattern(typeof(FactTable), "table");
+        left.Pattern(typeof(Workspace), RunName);
         foreach (var (key, index) in needs.Concepts.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select((key, index) => (key, index)))
         {
             var concept = Expression.Parameter(typeof(Concept), $"concept{index}");
@@ -94,19 +104,21 @@ internal sealed class RuleCompilation(Workspace workspace)
         builder.Name($"all that makes \"{key}\"");
         builder.Priority(-calls.Max(call => call.Stratum));
         var left = builder.LeftHandSide();
+        left.Pattern(typeof(Workspace), RunName);
         for (var i = 0; i < calls.Count; i++)
         {
             var part = Expression.Parameter(typeof(ConceptPart), $"part{i}");
             left.Pattern(typeof(ConceptPart), part.Name!).Condition(Expression.Lambda(Expression.ReferenceEqual(Expression.Property(part, nameof(ConceptPart.Call)), Expression.Constant(calls[i])), part));
         }
 
-        Finish(builder, context => workspace.Unite(context, key));
+        Finish(builder, (context, workspace) => workspace.Unite(context, key));
     }
 
-    private void Finish(RuleBuilder builder, Action<IContext> fire)
+    private void Finish(RuleBuilder builder, Action<IContext, Workspace> fire)
     {
         var context = Expression.Parameter(typeof(IContext), "context");
-        builder.RightHandSide().Action(Expression.Lambda(Expression.Invoke(Expression.Constant(fire), context), context));
+        var workspace = Expression.Parameter(typeof(Workspace), RunName);
+        builder.RightHandSide().Action(Expression.Lambda(Expression.Invoke(Expression.Constant(fire), context, workspace), context, workspace));
         rules.Add(builder.Build());
     }
 

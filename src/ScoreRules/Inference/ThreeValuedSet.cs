@@ -10,8 +10,11 @@ namespace ScoreRules.Inference;
 /// <param name="Possible">Rows where it holds or cannot be told.</param>
 public sealed record ThreeValuedSet(RowSet Certain, RowSet Possible)
 {
+    /// <summary>Whether it is decided everywhere; then one set stands for both, and every operation is done once.</summary>
+    public bool IsExact => ReferenceEquals(Certain, Possible);
+
     /// <summary>Rows where it cannot be told.</summary>
-    public RowSet CouldNotTell => Possible.Without(Certain);
+    public RowSet CouldNotTell => IsExact ? RowSet.None(Certain.Universe) : Possible.Without(Certain);
 
     /// <summary>Holds nowhere.</summary>
     public static ThreeValuedSet None(int universe) => Exactly(RowSet.None(universe));
@@ -23,13 +26,17 @@ public sealed record ThreeValuedSet(RowSet Certain, RowSet Possible)
     public static ThreeValuedSet Exactly(RowSet rows) => new(rows, rows);
 
     /// <summary>Both.</summary>
-    public ThreeValuedSet And(ThreeValuedSet other) => new(Certain.And(other.Certain), Possible.And(other.Possible));
+    public ThreeValuedSet And(ThreeValuedSet other) => IsExact && other.IsExact
+        ? Exactly(Certain.And(other.Certain))
+        : new(Certain.And(other.Certain), Possible.And(other.Possible));
 
     /// <summary>At least one.</summary>
-    public ThreeValuedSet Or(ThreeValuedSet other) => new(Certain.Or(other.Certain), Possible.Or(other.Possible));
+    public ThreeValuedSet Or(ThreeValuedSet other) => IsExact && other.IsExact
+        ? Exactly(Certain.Or(other.Certain))
+        : new(Certain.Or(other.Certain), Possible.Or(other.Possible));
 
     /// <summary>The opposite.</summary>
-    public ThreeValuedSet Not() => new(Possible.Complement(), Certain.Complement());
+    public ThreeValuedSet Not() => IsExact ? Exactly(Certain.Complement()) : new(Possible.Complement(), Certain.Complement());
 
     /// <summary>What is known of one row.</summary>
     public Verdict VerdictOf(int row) => Certain.Contains(row) ? Verdict.Held : Possible.Contains(row) ? Verdict.CouldNotTell : Verdict.DidNotHold;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NRules.RuleModel;
 using ScoreRules.Catalogue;
 using ScoreRules.Inference.Facts;
@@ -5,11 +6,29 @@ using ScoreRules.Language.Binding;
 
 namespace ScoreRules.Inference;
 
-/// <summary>What the actions of the rules do: evaluate the statement for all rows, keep the result, insert what others wait for.</summary>
-internal sealed class Workspace(FactTable facts)
+/// <summary>
+/// One run, itself the first fact in working memory. The actions of the rules evaluate a statement for all rows, keep the
+/// result here and insert what others wait for.
+/// </summary>
+internal sealed class Workspace
 {
-    private readonly ConditionEvaluator evaluator = new(facts);
-    private readonly RuleScope scope = new(facts.Rows);
+    private readonly ConditionEvaluator evaluator;
+    private readonly RuleScope scope;
+    private readonly RowSet none;
+
+    /// <summary>Prepares a run.</summary>
+    /// <param name="keys">What the conditions of the house ask for.</param>
+    /// <param name="facts">The facts; worked-out columns are added to them.</param>
+    public Workspace(ConditionKeys keys, FactTable facts)
+    {
+        Facts = facts;
+        evaluator = new ConditionEvaluator(keys, facts, Concepts);
+        scope = new RuleScope(facts);
+        none = RowSet.None(facts.RowCount);
+    }
+
+    /// <summary>The facts, worked-out columns included.</summary>
+    public FactTable Facts { get; }
 
     /// <summary>Results by statement.</summary>
     public Dictionary<BoundStatement, RuleOutcome> Outcomes { get; } = new(ReferenceEqualityComparer.Instance);
@@ -21,19 +40,20 @@ internal sealed class Workspace(FactTable facts)
     public int Firings { get; private set; }
 
     /// <summary>A rule of the author fires.</summary>
-    public void FireRule(IContext context, ConditionalStatement rule)
+    public void FireRule(ConditionalStatement rule)
     {
         Firings++;
-        var movements = rule is ExclusionDefinition exclusion ? exclusion.Movements : [];
-        Keep(rule, evaluator.Evaluate(rule.Condition, Matched(context)), rule.Info, movements);
+        Keep(rule, rule.Condition, rule is ExclusionDefinition exclusion ? exclusion.Movements : []);
     }
 
     /// <summary>A statement that calls a fact fires: its part goes to working memory.</summary>
     public void FireCall(IContext context, CallDefinition call)
     {
         Firings++;
-        var outcome = Keep(call, evaluator.Evaluate(call.Condition, Matched(context)), call.Info, []);
-        var part = new ThreeValuedSet(outcome.Effective, outcome.Effective.Or(outcome.CouldNotTell));
+        var outcome = Keep(call, call.Condition, []);
+        var part = outcome.CouldNotTell.IsEmpty
+            ? ThreeValuedSet.Exactly(outcome.Effective)
+            : new ThreeValuedSet(outcome.Effective, outcome.Effective.Or(outcome.CouldNotTell));
         context.InsertLinked("part", new ConceptPart(call, part));
     }
 
@@ -43,26 +63,29 @@ internal sealed class Workspace(FactTable facts)
         Firings++;
         var union = context.Match.Facts.Select(fact => fact.Value).OfType<ConceptPart>().Select(part => part.Rows).Aggregate((left, right) => left.Or(right));
         Concepts[key] = union;
-        context.InsertLinked("concept", new Concept(key, union));
+        context.InsertLinked("concept", new Concept(key));
     }
 
     /// <summary>A recipe fires: its column goes to the fact table.</summary>
     public void FireRecipe(IContext context, RecipeDefinition recipe)
     {
         Firings++;
-        var concepts = Matched(context);
-        facts.SetWorkedOut(recipe.Result, RecipeKernel.Evaluate(recipe, facts, condition => evaluator.Evaluate(condition, concepts)));
+        Facts.SetWorkedOut(recipe.Result, RecipeKernel.Evaluate(recipe, Facts, evaluator.Evaluate));
         context.InsertLinked("column", new WorkedOut(recipe.Result.Index));
     }
 
-    private static Dictionary<string, ThreeValuedSet> Matched(IContext context) =>
-        context.Match.Facts.Select(fact => fact.Value).OfType<Concept>().ToDictionary(concept => concept.Key, concept => concept.Rows, StringComparer.Ordinal);
-
-    private RuleOutcome Keep(BoundStatement statement, ThreeValuedSet condition, StatementInfo info, System.Collections.Immutable.ImmutableArray<string> movements)
+    private RuleOutcome Keep(BoundStatement statement, Condition asked, ImmutableArray<string> movements)
     {
-        var (inScope, excepted) = scope.Of(info, movements);
+        var condition = evaluator.Evaluate(asked);
+        var (inScope, excepted) = scope.Of(statement.Info, movements);
         var outcome = new RuleOutcome(
-            statement, condition, inScope, condition.Certain.And(excepted), RowSet.None(facts.RowCount), condition.Certain.And(inScope), condition.CouldNotTell.And(inScope));
+            statement,
+            condition,
+            inScope,
+            excepted.IsEmpty ? none : condition.Certain.And(excepted),
+            none,
+            scope.IsEverything(inScope) ? condition.Certain : condition.Certain.And(inScope),
+            condition.IsExact ? none : condition.CouldNotTell.And(inScope));
         Outcomes[statement] = outcome;
         return outcome;
     }
