@@ -1,6 +1,5 @@
 using System.Linq.Expressions;
 using NRules;
-using NRules.Extensibility;
 using NRules.RuleModel;
 using NRules.RuleModel.Builders;
 using ScoreRules.Inference.Facts;
@@ -33,7 +32,7 @@ internal sealed class RuleCompilation
             compilation.Add(rule, rule.Info.Title, last, Names(rule.Condition), (_, workspace) => workspace.FireRule(rule));
         }
 
-        return new RuleCompiler { ExpressionCompiler = new Interpreted() }.Compile(compilation.rules);
+        return new RuleCompiler { ExpressionCompiler = new ShapeCompiler() }.Compile(compilation.rules);
     }
 
     private void AddDerivations(BoundRuleset ruleset)
@@ -120,12 +119,5 @@ internal sealed class RuleCompilation
         var workspace = Expression.Parameter(typeof(Workspace), RunName);
         builder.RightHandSide().Action(Expression.Lambda(Expression.Invoke(Expression.Constant(fire), context, workspace), context, workspace));
         rules.Add(builder.Build());
-    }
-
-    // Work for each row sits in our kernels, so expressions run a few times in all: interpreting them saves most of the compile time.
-    private sealed class Interpreted : IExpressionCompiler
-    {
-        public TDelegate Compile<TDelegate>(Expression<TDelegate> expression)
-            where TDelegate : Delegate => expression.Compile(preferInterpretation: true);
     }
 }
