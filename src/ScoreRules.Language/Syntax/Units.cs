@@ -18,7 +18,7 @@ internal static class Units
     {
         "point" => "points",
         "part" => "parts",
-        "degrees" => "°",
+        "degrees" or "º" or "˚" => "°",
         "n" => "N",
         var other => other,
     };

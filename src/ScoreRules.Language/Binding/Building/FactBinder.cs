@@ -68,8 +68,7 @@ internal sealed class FactBinder(BindContext context)
         }
 
         var headline = fact.IsList ? $"\"{attribute.Name}\" has one value, so it is stated with \"is\"" : $"\"{attribute.Name}\" is a list, so it is stated with \"has\"";
-        var right = fact.IsList ? "is" : "has";
-        context.Report("SR3005", Severity.Error, headline, statement, fact.Span, "", [new Label(attribute.Info.Location, "declared here")], new Suggestion($"write \"{attribute.Name} {right} ...\""));
+        context.Report("SR3005", Severity.Error, headline, statement, fact.Span, "", [new Label(attribute.Info.Location, "declared here")], VerbRepair.For(fact.Attribute.Span, fact.Operands.IsEmpty ? null : fact.Operands[0].Span, !fact.IsList, statement));
         return false;
     }
 
@@ -80,7 +79,7 @@ internal sealed class FactBinder(BindContext context)
             return FactValue.Unknown;
         }
 
-        if (numbers.For(attribute, value.First! with { Number = value.Number, Unit = value.Unit, Span = value.Span }, statement) is not { } number)
+        if (!numbers.HasOneUnit(value, statement) || numbers.For(attribute, value.First! with { Number = value.Number, Unit = value.Unit, Span = value.Span }, statement) is not { } number)
         {
             return null;
         }

@@ -9,9 +9,11 @@ namespace ScoreRules.Language.Binding.Building;
 /// <param name="what">What such a thing is called in messages, with its article: "a movement".</param>
 /// <param name="code">Code of the finding for a name that is not found.</param>
 /// <param name="findings">Where findings go.</param>
-internal sealed class NameTable<T>(string what, string code, DiagnosticBag findings)
+/// <param name="doubts">Texts that may declare names but could not be read.</param>
+internal sealed class NameTable<T>(string what, string code, DiagnosticBag findings, Doubts doubts)
     where T : class
 {
+    private const int MostListed = 8;
     private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
     private readonly List<string> names = [];
@@ -75,7 +77,7 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
             return found.Value;
         }
 
-        if (reported.Add(name.Key))
+        if (reported.Add(name.Key) && !doubts.MayDeclare(name.Key))
         {
             findings.Add(NotFound(name, statement, note));
         }
@@ -83,12 +85,19 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
         return null;
     }
 
+    private string? Listed() => names.Count switch
+    {
+        0 => $"nothing in these files is {what}",
+        <= MostListed => $"known here: {string.Join(", ", names)}",
+        _ => null,
+    };
+
     private Diagnostic NotFound(NameSyntax name, StatementSyntax statement, string? note)
     {
         var near = synonyms.TryGetValue(name.Key, out var meant) ? [meant] : NameSuggester.Nearest(name.Text, names);
         var place = statement.At(name.Span);
         var safety = near.Length == 1 ? EditSafety.Safe : EditSafety.Shown;
-        var listed = names.Count is > 0 and <= 8 && near.IsEmpty ? $"known here: {string.Join(", ", names)}" : null;
+        var listed = near.IsEmpty && note is null ? Listed() : null;
         return new Diagnostic(code, Severity.Error, $"\"{name.Text}\" is not {what}", new Label(place, "not declared anywhere"))
         {
             Within = BindContext.TitleOf(statement),

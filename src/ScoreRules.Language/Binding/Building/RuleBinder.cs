@@ -86,8 +86,9 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
 
     private ExclusionDefinition? Exclusion(StatementSyntax statement, StatementInfo said, Condition condition)
     {
-        var movements = statement.Head<NameSyntax[]>().Select(name => context.Movements.Find(name, statement)).ToList();
-        return movements.Contains(null) ? null : new ExclusionDefinition(said, condition, [.. movements!]);
+        var names = NamedLists.Whole(statement.Head<NameSyntax[]>(), name => context.Movements.TryFind(name) is not null, statement, context, out var split);
+        var movements = names.Select(name => context.Movements.Find(name, statement)).ToList();
+        return split || movements.Contains(null) ? null : new ExclusionDefinition(said, condition, [.. movements!]);
     }
 
     private static CautionDefinition? Caution(StatementSyntax statement, StatementInfo said, Condition condition)

@@ -15,6 +15,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
     public const string LikenessName = "likeness to the benchmark";
 
     private static readonly SourceText BuiltIn = new("(built in)", "attribute " + LikenessName + "\n  in %\n");
+    private static readonly ImmutableArray<Syntax.Tree.ClauseSpec> Kinds = VocabularyGrammar.Attribute.OneOf;
     private readonly List<AttributeDefinition> attributes = [];
 
     /// <summary>All attributes, indexes in order.</summary>
@@ -23,18 +24,34 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         var muscles = statements.Where(statement => statement.Spec == VocabularyGrammar.Muscle && statement.First is not null).Select(BindMuscle).ToList();
         foreach (var statement in statements.Where(statement => statement.Spec == VocabularyGrammar.Attribute && statement.First is not null))
         {
-            Declare(statement, statement.Head<NameSyntax>(), BindAttribute(statement, muscles));
+            if (Kinds.Any(statement.Has))
+            {
+                Declare(statement, statement.Head<NameSyntax>(), BindAttribute(statement, muscles));
+            }
+            else
+            {
+                DoubtNames(statement);
+            }
         }
 
         foreach (var statement in statements.Where(statement => statement.Spec == RuleGrammar.WorkOut && statement.First is not null))
         {
             var name = statement.Head<NameSyntax>();
+            if (!statement.IsWhole && UnitOf(statement) is null)
+            {
+                DoubtNames(statement);
+                continue;
+            }
+
             Declare(statement, name, new AttributeDefinition(new StatementInfo("work out", name.Text, statement.HeadLocation), AttributeKind.Measure) { Unit = UnitOf(statement) ?? "times", IsWorkedOut = true });
         }
 
         AddLikeness();
         return [.. attributes];
     }
+
+    // What kind of thing it is could not be read, which has been reported; any use of it would be judged wrongly.
+    private void DoubtNames(StatementSyntax statement) => context.Doubts.Add(statement.Head<NameSyntax>().Text);
 
     private static string? UnitOf(StatementSyntax statement) =>
         statement.Find(VocabularyGrammar.InUnit) is { } unit ? Units.Canonical(unit.Content.Text) : null;
