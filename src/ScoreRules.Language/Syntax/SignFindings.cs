@@ -130,14 +130,26 @@ internal sealed class SignFindings(SourceText source, DiagnosticBag findings)
 
     private int ReportUnused(int at, int end, char c)
     {
-        var length = c is '>' or '<' && at + 1 < end && source.Text[at + 1] == '=' ? 2 : 1;
-        var sign = source.Text.Substring(at, length);
+        var length = c is '>' or '<' && at + 1 < end && source.Text[at + 1] == '=' ? 2 : RunLength(at, end);
+        var sign = source.Text.Substring(at, Math.Min(length, 3));
         var words = sign switch { ">" => "is more than", "<" => "is less than", ">=" => "is at least", "<=" => "is at most", "=" => "is", "#" => "note", _ => null };
         Suggestion advice = words is null
             ? new("leave it out, or put the whole name in double quotes")
             : new($"write \"{words}\"", Replace(at, length, words), sign == "#" ? EditSafety.Shown : EditSafety.Safe);
         Add("SR0005", at, length, $"The sign {sign} is not used in rule text", words is null ? "" : $"said in words: {words}", advice);
         return length;
+    }
+
+    // Many of the same sign in a row are one slip.
+    private int RunLength(int at, int end)
+    {
+        var stop = at + 1;
+        while (stop < end && source.Text[stop] == source.Text[at])
+        {
+            stop++;
+        }
+
+        return stop - at;
     }
 
     private void Add(string code, int at, int length, string headline, string label, Suggestion suggestion) =>
