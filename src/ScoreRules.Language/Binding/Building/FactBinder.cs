@@ -1,0 +1,105 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Binds the facts of a movement.</summary>
+internal sealed class FactBinder(BindContext context)
+{
+    private readonly Numbers numbers = new(context);
+    private readonly Codes codes = new(context);
+
+    /// <summary>The facts of a movement that could be bound.</summary>
+    public IEnumerable<StatedFact> Bind(StatementSyntax statement)
+    {
+        foreach (var line in statement.Lines.OfType<ClauseSyntax<FactSyntax[]>>())
+        {
+            var but = line.Spec == MovementGrammar.ButFacts || line.Spec == MovementGrammar.ButGuessedFacts;
+            var guess = line.Spec == MovementGrammar.GuessedFacts || line.Spec == MovementGrammar.ButGuessedFacts;
+            foreach (var fact in line.Content)
+            {
+                if (BindOne(fact, guess, statement) is { } bound)
+                {
+                    yield return bound with { IsBut = but, IsGuess = guess };
+                }
+            }
+        }
+    }
+
+    private StatedFact? BindOne(FactSyntax fact, bool guess, StatementSyntax statement)
+    {
+        var attribute = context.Attributes.Find(fact.Attribute, statement);
+        if (attribute is null || !MayBeStated(attribute, fact, statement) || !VerbFits(attribute, fact, statement))
+        {
+            return null;
+        }
+
+        foreach (var target in fact.Targets)
+        {
+            context.Targets.Find(target, statement);
+            context.Later.Add("movement: facts for one target", statement.At(fact.Span));
+        }
+
+        var value = fact.Operands.Length == 1 && fact.Operands[0].Value is { } number
+            ? Number(attribute, number, guess, statement)
+            : Words(attribute, fact, statement);
+        return value is null ? null : new StatedFact(attribute, value, false, false, statement.At(fact.Span));
+    }
+
+    private bool MayBeStated(AttributeDefinition attribute, FactSyntax fact, StatementSyntax statement)
+    {
+        if (!attribute.IsWorkedOut && !attribute.IsAboutThePerson)
+        {
+            return true;
+        }
+
+        var why = attribute.IsWorkedOut ? "is worked out, so a movement cannot state it" : "is about the person, so a movement cannot state it";
+        context.Report("SR7007", Severity.Error, $"\"{attribute.Name}\" {why}", statement, fact.Attribute.Span, "", [new Label(attribute.Info.Location, "declared here")], new Suggestion("take this fact out"));
+        return false;
+    }
+
+    private bool VerbFits(AttributeDefinition attribute, FactSyntax fact, StatementSyntax statement)
+    {
+        if (fact.IsList == (attribute.Kind == AttributeKind.SomeOf))
+        {
+            return true;
+        }
+
+        var headline = fact.IsList ? $"\"{attribute.Name}\" has one value, so it is stated with \"is\"" : $"\"{attribute.Name}\" is a list, so it is stated with \"has\"";
+        var right = fact.IsList ? "is" : "has";
+        context.Report("SR3005", Severity.Error, headline, statement, fact.Span, "", [new Label(attribute.Info.Location, "declared here")], new Suggestion($"write \"{attribute.Name} {right} ...\""));
+        return false;
+    }
+
+    private FactValue? Number(AttributeDefinition attribute, ValueSyntax value, bool guess, StatementSyntax statement)
+    {
+        if (value.IsUnknown)
+        {
+            return FactValue.Unknown;
+        }
+
+        if (numbers.For(attribute, value.First! with { Number = value.Number, Unit = value.Unit, Span = value.Span }, statement) is not { } number)
+        {
+            return null;
+        }
+
+        var factor = value.Number == 0 ? 1 : number / value.Number;
+        var spread = value.Spread is { } said ? said.Number * factor : guess && attribute.Kind == AttributeKind.Rating ? 1 : 0;
+        return value.High is { } high
+            ? new FactValue(true, number, value.First!.Number * factor, high.Number * factor, [])
+            : new FactValue(true, number, number - spread, number + spread, []);
+    }
+
+    private FactValue? Words(AttributeDefinition attribute, FactSyntax fact, StatementSyntax statement)
+    {
+        if (attribute.IsWord)
+        {
+            return codes.Of(attribute, fact.Operands.Select(operand => operand.Name).OfType<NameSyntax>(), statement) is { } found ? FactValue.Of(found) : null;
+        }
+
+        context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, fact.Operands[0].Span, "a word", [new Label(attribute.Info.Location, "declared here")], new Suggestion("write a number, or \"unknown\""));
+        return null;
+    }
+}

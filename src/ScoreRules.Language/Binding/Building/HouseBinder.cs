@@ -1,0 +1,70 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Binds what a ruleset says about itself, and its prose.</summary>
+internal sealed class HouseBinder(BindContext context, InfoBinder info)
+{
+    /// <summary>The house, or null when no statement says which.</summary>
+    public HouseHeader? Bind(IEnumerable<StatementSyntax> statements)
+    {
+        var all = statements.Where(statement => statement.Spec == HouseGrammar.Ruleset && statement.First is not null).ToList();
+        foreach (var second in all.Skip(1))
+        {
+            context.Report("SR2002", Severity.Error, "Two rulesets stand in one house", second, second.HeadLocation.Span, "second one", [new Label(all[0].HeadLocation, "first one")], new Suggestion("keep one ruleset in a folder"));
+        }
+
+        return all.Count == 0 ? null : Header(all[0]);
+    }
+
+    /// <summary>The prose of the house.</summary>
+    public static ImmutableArray<PhilosophyText> Prose(IEnumerable<StatementSyntax> statements) =>
+    [
+        .. statements.Where(statement => statement.Spec == HouseGrammar.Philosophy).Select(statement =>
+        {
+            var first = (statement.First as ClauseSyntax<TextSyntax?>)?.Content?.Text;
+            var lines = statement.Prose.Select(line => line.Text);
+            return new PhilosophyText(statement.Section, string.Join(' ', first is null ? lines : lines.Prepend(first)), statement.HeadLocation);
+        }),
+    ];
+
+    private HouseHeader Header(StatementSyntax statement)
+    {
+        NoteLater(statement);
+        var explains = statement.Find(HouseGrammar.ExplainsWith)?.Content;
+        var checkedBy = statement.Find(HouseGrammar.Checked)?.Content;
+        return new HouseHeader(info.Bind(statement, statement.Head<NameSyntax>()), statement.Find(HouseGrammar.Version)?.Content.Text ?? "")
+        {
+            WrittenBy = statement.Find(HouseGrammar.WrittenBy)?.Content.Text,
+            CheckedOn = checkedBy is null ? null : Dates.Check(checkedBy.Date, statement, context),
+            CheckedBy = checkedBy?.By.Text,
+            Judges = statement.Find(HouseGrammar.Judges)?.Content.Text,
+            MeantFor = statement.Find(HouseGrammar.MeantFor)?.Content.Text,
+            UnsuitableFor = [.. (statement.Find(HouseGrammar.UnsuitableFor)?.Content ?? []).Select(name => name.Text)],
+            Reasons = Count(explains?.For, 3),
+            ReasonsAgainst = Count(explains?.Against, 1),
+        };
+    }
+
+    private static int Count(QuantitySyntax? number, int otherwise) => number is null ? otherwise : (int)Math.Clamp(number.Number, 0, 99);
+
+    private void NoteLater(StatementSyntax statement)
+    {
+        (ClauseSpec Spec, string What)[] later =
+        [
+            (HouseGrammar.BuildsOn, "ruleset: builds on"), (HouseGrammar.AsksForAGuess, "ruleset: asks for a guess first"), (HouseGrammar.Allows, "ruleset: allows personal judgements"),
+            (HouseGrammar.Person, "ruleset: person"), (HouseGrammar.AcceptsEvenLoad, "ruleset: accepts an even load"),
+        ];
+        foreach (var line in statement.Lines)
+        {
+            if (Array.Find(later, pair => pair.Spec == line.Spec).What is { } what)
+            {
+                context.Later.Add(what, statement.At(line.Span));
+            }
+        }
+    }
+}

@@ -1,0 +1,78 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Binds the lines that mean the same on every statement.</summary>
+internal sealed class InfoBinder(BindContext context)
+{
+    /// <summary>What a statement says about itself.</summary>
+    /// <param name="statement">The statement.</param>
+    /// <param name="name">The name it declares; null to use the name given with <c>named</c>.</param>
+    public StatementInfo Bind(StatementSyntax statement, NameSyntax? name = null)
+    {
+        NoteDates(statement);
+        return new StatementInfo(statement.Spec.Words, name?.Text ?? statement.Find(Uniform.Named)?.Content.Text, statement.HeadLocation)
+        {
+            Because = Join(statement, Uniform.Because),
+            Origin = Join(statement, Uniform.Source),
+            Credence = CredenceOf(statement),
+            OnlyFor = [.. statement.All(Uniform.OnlyFor).SelectMany(line => line.Content.Select(entry => Scope(entry, null, statement))).OfType<ScopeEntry>()],
+            ExceptFor = [.. statement.All(Uniform.ExceptFor).SelectMany(line => line.Content.Names.Select(entry => Scope(entry, line.Content.Because?.Text, statement))).OfType<ScopeEntry>()],
+            Overrides = Overrides(statement),
+            Section = statement.Section,
+        };
+    }
+
+    private static Credence CredenceOf(StatementSyntax statement) =>
+        statement.Has(Uniform.Sure) ? Credence.Firm
+        : statement.Has(Uniform.Probable) ? Credence.Probable
+        : statement.Has(Uniform.Shaky) ? Credence.Shaky
+        : Credence.NotSaid;
+
+    private static string? Join(StatementSyntax statement, ClauseSpec<TextSyntax> spec)
+    {
+        var texts = statement.All(spec).Select(line => line.Content.Text).ToList();
+        return texts.Count == 0 ? null : string.Join(" ", texts);
+    }
+
+    private ImmutableArray<string> Overrides(StatementSyntax statement)
+    {
+        var own = statement.Find(Uniform.Named)?.Content;
+        var names = statement.All(Uniform.Overrides).SelectMany(line => line.Content).ToList();
+        foreach (var name in names.Where(name => own is not null && name.Key == own.Key))
+        {
+            context.Error("SR3008", "A rule cannot override itself", statement, name.Span, "the rule's own name");
+        }
+
+        return [.. names.Where(name => context.Rules.Find(name, statement) is not null).Select(name => name.Text)];
+    }
+
+    private ScopeEntry? Scope(NameSyntax name, string? because, StatementSyntax statement)
+    {
+        if (context.Targets.TryFind(name.Text) is { } target)
+        {
+            return new ScopeEntry(target, null, because, statement.At(name.Span));
+        }
+
+        return context.Movements.Find(name, statement, "here stands a target or a movement") is { } movement
+            ? new ScopeEntry(null, movement, because, statement.At(name.Span))
+            : null;
+    }
+
+    private void NoteDates(StatementSyntax statement)
+    {
+        foreach (var line in statement.All(Uniform.From).Concat(statement.All(Uniform.Until)))
+        {
+            Dates.Check(line.Content, statement, context);
+            context.Later.Add($"dates (\"{line.Spec.Starter}\")", statement.At(line.Span));
+        }
+
+        foreach (var line in statement.All(Uniform.Accept))
+        {
+            context.Later.Add("accepted warnings (\"accept\")", statement.At(line.Span));
+        }
+    }
+}

@@ -1,0 +1,114 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>
+/// Checks the names of statements that have no effect yet, and lists them: studies, evidence, weights by comparison,
+/// places, profiles, choices, questions and changes of a base.
+/// </summary>
+internal sealed class LaterBinder(BindContext context, InfoBinder info)
+{
+    private readonly ConditionBinder conditions = new(context);
+
+    /// <summary>Checks all such statements.</summary>
+    public void Bind(IEnumerable<StatementSyntax> statements)
+    {
+        foreach (var statement in statements.Where(statement => statement.First is not null && HasNoEffect(statement.Spec)))
+        {
+            context.Later.Add(statement.Spec.Words, statement.HeadLocation);
+            if (!OverlayGrammar.All.Contains(statement.Spec))
+            {
+                info.Bind(statement);
+                Check(statement);
+            }
+        }
+    }
+
+    private static bool HasNoEffect(HeadSpec spec) =>
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place || spec == QuestionGrammar.Profile
+        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
+
+    private void Check(StatementSyntax statement)
+    {
+        if (statement.Spec == EvidenceGrammar.Study)
+        {
+            CheckStudy(statement);
+        }
+        else if (statement.Spec == MovementGrammar.Place)
+        {
+            CheckPlace(statement);
+        }
+        else if (statement.Spec == QuestionGrammar.AskWhy)
+        {
+            Movements(statement.Head<NameSyntax[]>(), statement);
+        }
+        else if (statement.Spec == QuestionGrammar.AskWhatLifts || statement.Spec == QuestionGrammar.AskWhere)
+        {
+            Movements([statement.Head<NameSyntax>()], statement);
+        }
+        else
+        {
+            CheckConditions(statement);
+        }
+    }
+
+    private void CheckStudy(StatementSyntax statement)
+    {
+        var level = statement.Find(EvidenceGrammar.Compares)?.Content;
+        foreach (var finding in statement.All(EvidenceGrammar.Found).Concat(statement.All(EvidenceGrammar.Measured)).Select(line => line.Content))
+        {
+            if (finding.First.Key == finding.Second.Key)
+            {
+                context.Error("SR3008", "A study compares something with itself", statement, finding.Second.Span, "the same name", new Suggestion("name the other side"));
+            }
+
+            if (level?.Level == "movements")
+            {
+                Movements([finding.First, finding.Second], statement);
+            }
+
+            if (finding.Verdict == StudyVerdict.BetterThan)
+            {
+                context.Words.Find(finding.Amount!.Name!, statement, "how much better is a word defined with \"say\"");
+            }
+
+            foreach (var region in finding.Regions.Where(region => context.Targets.TryFind(region.Text) is null))
+            {
+                context.Muscles.Find(region, statement, "a study's regions are muscles or targets");
+            }
+        }
+    }
+
+    private void CheckPlace(StatementSyntax statement)
+    {
+        var own = statement.Head<NameSyntax>();
+        Movements([own], statement);
+        foreach (var other in statement.All(MovementGrammar.JustAbove).Concat(statement.All(MovementGrammar.JustBelow)).Concat(statement.All(MovementGrammar.Beside)))
+        {
+            Movements([other.Content], statement);
+            if (other.Content.Key == own.Key)
+            {
+                context.Error("SR3008", "A movement is placed by itself", statement, other.Content.Span, "the same movement", new Suggestion("name another movement"));
+            }
+        }
+    }
+
+    private void CheckConditions(StatementSyntax statement)
+    {
+        foreach (var line in statement.Lines.OfType<ClauseSyntax<ConditionLineSyntax>>())
+        {
+            conditions.BindLine(line.Content, statement);
+        }
+    }
+
+    private void Movements(IEnumerable<NameSyntax> names, StatementSyntax statement)
+    {
+        foreach (var name in names)
+        {
+            context.Movements.Find(name, statement);
+        }
+    }
+}

@@ -1,0 +1,83 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Binds movements: names first, then targets and facts.</summary>
+internal sealed class MovementBinder(BindContext context, InfoBinder info)
+{
+    private static readonly (ClauseSpec Spec, string What)[] Geometry =
+    [
+        (MovementGrammar.Keeps, "movement: keeps"), (MovementGrammar.ButKeeps, "movement: keeps"), (MovementGrammar.Moves, "movement: moves"),
+        (MovementGrammar.ButMoves, "movement: moves"), (MovementGrammar.Pulley, "movement: pulley"), (MovementGrammar.ButPulley, "movement: pulley"),
+        (MovementGrammar.FootLine, "movement: foot line"), (MovementGrammar.ExternalLoad, "movement: external load"), (MovementGrammar.Band, "movement: band"),
+        (MovementGrammar.CamRadius, "movement: cam radius"), (HouseGrammar.AcceptsEvenLoad, "movement: accepts an even load"),
+    ];
+
+    private readonly FactBinder facts = new(context);
+    private readonly List<(StatementSyntax Statement, NameSyntax Name)> declared = [];
+
+    /// <summary>Declares the names of all movements.</summary>
+    public void DeclareNames(IEnumerable<StatementSyntax> statements)
+    {
+        foreach (var statement in statements.Where(statement => statement.Spec == MovementGrammar.Movement && statement.First is not null))
+        {
+            var name = statement.Head<NameSyntax>();
+            if (context.Movements.Declare(name, statement, name.Text))
+            {
+                declared.Add((statement, name));
+            }
+        }
+
+        foreach (var (statement, name) in declared)
+        {
+            foreach (var synonym in statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content))
+            {
+                context.Movements.Declare(synonym, statement, name.Text);
+            }
+        }
+    }
+
+    /// <summary>All movements.</summary>
+    public ImmutableArray<MovementDeclaration> Bind() => [.. declared.Select(pair => BindOne(pair.Statement, pair.Name))];
+
+    private MovementDeclaration BindOne(StatementSyntax statement, NameSyntax name)
+    {
+        NoteLater(statement);
+        var like = statement.Find(MovementGrammar.Like);
+        return new MovementDeclaration(info.Bind(statement, name))
+        {
+            Synonyms = [.. statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content).Select(synonym => synonym.Text)],
+            Like = like is null ? null : Original(like.Content, name, statement),
+            LikeLocation = like is null ? null : statement.At(like.Content.Span),
+            Trains = [.. (statement.Find(MovementGrammar.Trains)?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
+            Facts = [.. facts.Bind(statement)],
+        };
+    }
+
+    private string? Original(NameSyntax like, NameSyntax own, StatementSyntax statement)
+    {
+        var original = context.Movements.Find(like, statement);
+        if (original == own.Text)
+        {
+            context.Error("SR3008", "A movement cannot be like itself", statement, like.Span, "its own name", new Suggestion("name another movement"));
+            return null;
+        }
+
+        return original;
+    }
+
+    private void NoteLater(StatementSyntax statement)
+    {
+        foreach (var line in statement.Lines)
+        {
+            if (Array.Find(Geometry, pair => pair.Spec == line.Spec).What is { } what)
+            {
+                context.Later.Add(what, statement.At(line.Span));
+            }
+        }
+    }
+}

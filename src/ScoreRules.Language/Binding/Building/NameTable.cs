@@ -1,0 +1,100 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Declared names of one kind. A name that is not found is reported once, however often it is used.</summary>
+/// <param name="what">What such a thing is called in messages, with its article: "a movement".</param>
+/// <param name="code">Code of the finding for a name that is not found.</param>
+/// <param name="findings">Where findings go.</param>
+internal sealed class NameTable<T>(string what, string code, DiagnosticBag findings)
+    where T : class
+{
+    private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
+    private readonly List<string> names = [];
+    private readonly HashSet<string> reported = new(StringComparer.Ordinal);
+
+    /// <summary>Declared names in order.</summary>
+    public IReadOnlyList<string> Names => names;
+
+    /// <summary>Declares a name; reports when it was declared before.</summary>
+    public bool Declare(NameSyntax name, StatementSyntax statement, T value)
+    {
+        if (byKey.TryGetValue(name.Key, out var before))
+        {
+            findings.Add(new Diagnostic("SR2002", Severity.Error, $"\"{name.Text}\" is declared twice", new Label(statement.At(name.Span), "second time"))
+            {
+                Within = $"{statement.Spec.Words} \"{name.Text}\"",
+                Section = statement.Section,
+                Others = [new Label(before.Location, "first time")],
+                Suggestions = [new Suggestion("give one of them another name; to alter a house that this one builds on, say \"change\"")],
+            });
+            return false;
+        }
+
+        Add(name.Text, statement.At(name.Span), value);
+        return true;
+    }
+
+    /// <summary>Declares a name that cannot clash.</summary>
+    public void Add(string name, SourceLocation location, T value)
+    {
+        if (byKey.TryAdd(NameText.Key(name), (value, location)))
+        {
+            names.Add(name);
+        }
+    }
+
+    /// <summary>Replaces what a declared name means.</summary>
+    public void Set(string name, T value)
+    {
+        var key = NameText.Key(name);
+        byKey[key] = (value, byKey[key].Location);
+    }
+
+    /// <summary>Adds a word that is only used for suggestions.</summary>
+    public void Hint(string synonym, string name) => synonyms.TryAdd(NameText.Key(synonym), name);
+
+    /// <summary>The thing of a name, or null without a report.</summary>
+    public T? TryFind(string name) => byKey.TryGetValue(NameText.Key(name), out var found) ? found.Value : null;
+
+    /// <summary>Where a name was declared, or null.</summary>
+    public SourceLocation? LocationOf(string name) => byKey.TryGetValue(NameText.Key(name), out var found) ? found.Location : null;
+
+    /// <summary>The thing of a name; reports when there is none.</summary>
+    /// <param name="name">The name as written.</param>
+    /// <param name="statement">The statement that uses it.</param>
+    /// <param name="note">A remark to add to the finding.</param>
+    public T? Find(NameSyntax name, StatementSyntax statement, string? note = null)
+    {
+        if (byKey.TryGetValue(name.Key, out var found))
+        {
+            return found.Value;
+        }
+
+        if (reported.Add(name.Key))
+        {
+            findings.Add(NotFound(name, statement, note));
+        }
+
+        return null;
+    }
+
+    private Diagnostic NotFound(NameSyntax name, StatementSyntax statement, string? note)
+    {
+        var near = synonyms.TryGetValue(name.Key, out var meant) ? [meant] : NameSuggester.Nearest(name.Text, names);
+        var place = statement.At(name.Span);
+        var safety = near.Length == 1 ? EditSafety.Safe : EditSafety.Shown;
+        var listed = names.Count is > 0 and <= 8 && near.IsEmpty ? $"known here: {string.Join(", ", names)}" : null;
+        return new Diagnostic(code, Severity.Error, $"\"{name.Text}\" is not {what}", new Label(place, "not declared anywhere"))
+        {
+            Within = BindContext.TitleOf(statement),
+            Section = statement.Section,
+            Notes = [.. new[] { note, listed }.OfType<string>()],
+            Suggestions = [.. near.Select(suggestion => new Suggestion($"did you mean \"{suggestion}\"?", new TextEdit(place, BindContext.Quote(suggestion)), safety))],
+        };
+    }
+}

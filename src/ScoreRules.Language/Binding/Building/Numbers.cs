@@ -1,0 +1,107 @@
+using System.Globalization;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Numbers with units to numbers in the unit that is wanted.</summary>
+internal sealed class Numbers(BindContext context)
+{
+    /// <summary>A number for an attribute, in its unit and on its scale; null when it does not fit (which is reported).</summary>
+    public double? For(AttributeDefinition attribute, QuantitySyntax quantity, StatementSyntax statement)
+    {
+        if (attribute.IsWord)
+        {
+            context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in words, not in numbers", statement, quantity.Span, "a number",
+                [new Label(attribute.Info.Location, Listed(attribute))]);
+            return null;
+        }
+
+        return attribute.Kind == AttributeKind.Rating ? Rating(attribute, quantity, statement) : Measure(attribute, quantity, statement);
+    }
+
+    /// <summary>A number in points, given as points or as a word of the house; null when it is neither (which is reported).</summary>
+    public (double Number, double Spread)? Points(OperandSyntax operand, StatementSyntax statement)
+    {
+        if (operand.Name is { } name)
+        {
+            var word = context.Words.Find(name, statement, "an amount is a number of points or a word defined with \"say\"");
+            if (word is not null && word.Unit != "points")
+            {
+                context.Report("SR3003", Severity.Error, $"\"{name.Text}\" is not a number of points", statement, name.Span, "an amount in points stands here", [new Label(word.Info.Location, "defined here")]);
+                return null;
+            }
+
+            return word is null ? null : (word.Number, 0);
+        }
+
+        var value = operand.Value!;
+        if (value.IsUnknown || value.Unit != "points")
+        {
+            var advice = value.IsUnknown ? "write a number of points" : "write points after the number";
+            var gap = new SourceSpan(value.Span.End, 0);
+            context.Error("SR3003", "An amount is told in points", statement, value.Span, value.IsUnknown ? "unknown" : $"in {value.Unit ?? "nothing"}",
+                value.Unit is null && !value.IsUnknown ? new Suggestion(advice, new TextEdit(statement.At(gap), " points"), EditSafety.Safe) : new Suggestion(advice));
+            return null;
+        }
+
+        return (value.Number, SpreadOf(value));
+    }
+
+    /// <summary>One standard deviation of a value's doubt: the spread said; for a range its width over the square root of 12 (uniform) or of 24 (even triangle).</summary>
+    public static double SpreadOf(ValueSyntax value) =>
+        value.Spread?.Number ?? (value.High is null ? 0 : (value.High.Number - value.First!.Number) / Math.Sqrt(value.Likely is null ? 12 : 24));
+
+    /// <summary>What a closed list of words looks like in a remark.</summary>
+    public static string Listed(AttributeDefinition attribute) =>
+        attribute.Values.Length <= 8 ? $"one of: {string.Join(", ", attribute.Values)}" : $"one of {attribute.Values.Length} words, the first: {string.Join(", ", attribute.Values.Take(5))}";
+
+    /// <summary>A number as people write it.</summary>
+    public static string Plain(double number) => number.ToString("0.######", CultureInfo.InvariantCulture);
+
+    private double? Rating(AttributeDefinition attribute, QuantitySyntax quantity, StatementSyntax statement)
+    {
+        var (low, high) = attribute.Scale;
+        if (quantity.Unit is not null)
+        {
+            context.Report("SR3003", Severity.Error, $"\"{attribute.Name}\" is a rating and has no unit", statement, quantity.Span, $"in {quantity.Unit}",
+                [new Label(attribute.Info.Location, $"rated {Plain(low)} to {Plain(high)}")], new Suggestion("write the number alone", new TextEdit(statement.At(quantity.Span), Plain(quantity.Number))));
+            return null;
+        }
+
+        if (quantity.Number >= low && quantity.Number <= high)
+        {
+            return quantity.Number;
+        }
+
+        context.Report("SR3002", Severity.Error, $"\"{attribute.Name}\" is rated {Plain(low)} to {Plain(high)}", statement, quantity.Span, "outside the scale",
+            [new Label(attribute.Info.Location, "the scale is declared here")], new Suggestion($"write a number from {Plain(low)} to {Plain(high)}"));
+        return null;
+    }
+
+    private double? Measure(AttributeDefinition attribute, QuantitySyntax quantity, StatementSyntax statement)
+    {
+        var unit = attribute.Unit ?? "";
+        var countable = unit is "repetitions" or "times";
+        if (quantity.Unit is null && countable)
+        {
+            return quantity.Number;
+        }
+
+        if (quantity.Unit is not null && UnitConversion.TryConvert(quantity.Number, quantity.Unit, unit, out var converted))
+        {
+            return converted;
+        }
+
+        var written = unit is "%" or "°" ? unit : $" {unit}";
+        var gap = new SourceSpan(quantity.Span.End, 0);
+        Suggestion[] advice = quantity.Unit is null
+            ? [new Suggestion($"write {Plain(quantity.Number)}{written}", new TextEdit(statement.At(gap), written), EditSafety.Safe)]
+            : [new Suggestion($"write the number in {unit}")];
+        var headline = quantity.Unit is null ? $"\"{attribute.Name}\" is measured in {unit}" : $"\"{attribute.Name}\" is measured in {unit}; {quantity.Unit} cannot be compared with it";
+        context.Report("SR3003", Severity.Error, headline, statement, quantity.Span, quantity.Unit is null ? "no unit" : $"in {quantity.Unit}", [new Label(attribute.Info.Location, "the unit is declared here")], advice);
+        return null;
+    }
+}

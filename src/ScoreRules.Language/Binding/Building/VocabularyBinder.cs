@@ -1,0 +1,145 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Binds attributes and muscles, and declares the attributes that recipes make.</summary>
+internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
+{
+    /// <summary>Name of the attribute that the program computes: likeness between a movement and its target's benchmark, in %.</summary>
+    public const string LikenessName = "likeness to the benchmark";
+
+    private static readonly SourceText BuiltIn = new("(built in)", "attribute " + LikenessName + "\n  in %\n");
+    private readonly List<AttributeDefinition> attributes = [];
+
+    /// <summary>All attributes, indexes in order.</summary>
+    public ImmutableArray<AttributeDefinition> Bind(IReadOnlyList<StatementSyntax> statements)
+    {
+        var muscles = statements.Where(statement => statement.Spec == VocabularyGrammar.Muscle && statement.First is not null).Select(BindMuscle).ToList();
+        foreach (var statement in statements.Where(statement => statement.Spec == VocabularyGrammar.Attribute && statement.First is not null))
+        {
+            Declare(statement, statement.Head<NameSyntax>(), BindAttribute(statement, muscles));
+        }
+
+        foreach (var statement in statements.Where(statement => statement.Spec == RuleGrammar.WorkOut && statement.First is not null))
+        {
+            var name = statement.Head<NameSyntax>();
+            Declare(statement, name, new AttributeDefinition(new StatementInfo("work out", name.Text, statement.HeadLocation), AttributeKind.Measure) { Unit = UnitOf(statement) ?? "times", IsWorkedOut = true });
+        }
+
+        AddLikeness();
+        return [.. attributes];
+    }
+
+    private static string? UnitOf(StatementSyntax statement) =>
+        statement.Find(VocabularyGrammar.InUnit) is { } unit ? Units.Canonical(unit.Content.Text) : null;
+
+    private string BindMuscle(StatementSyntax statement)
+    {
+        var name = statement.Head<NameSyntax>();
+        var crosses = statement.Find(VocabularyGrammar.Crosses)?.Content ?? [];
+        var muscle = new MuscleDefinition(info.Bind(statement, name), statement.Find(VocabularyGrammar.Latin)?.Content.Text, [.. crosses.Select(joint => joint.Text)]);
+        context.Muscles.Declare(name, statement, muscle);
+        foreach (var synonym in statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content))
+        {
+            context.Muscles.Hint(synonym.Text, name.Text);
+        }
+
+        return name.Text;
+    }
+
+    private AttributeDefinition BindAttribute(StatementSyntax statement, List<string> muscles)
+    {
+        var name = statement.Head<NameSyntax>();
+        var (kind, values) = KindOf(statement, muscles);
+        var scale = statement.Find(VocabularyGrammar.Rated)?.Content;
+        CheckUnit(statement);
+        return new AttributeDefinition(info.Bind(statement, name), kind)
+        {
+            Unit = UnitOf(statement),
+            Scale = scale is { } rated ? (rated.Low.Number, rated.High.Number) : default,
+            Values = values,
+            Anchors = [.. statement.All(VocabularyGrammar.Anchor).Select(line => (line.Content.Step.Number, line.Content.Text.Text))],
+            Description = statement.Find(VocabularyGrammar.DescribedAs)?.Content.Text,
+            Synonyms = [.. statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content).Select(synonym => synonym.Text)],
+            CountsForLikeness = statement.Has(VocabularyGrammar.CountsForLikeness),
+            IsAboutThePerson = statement.Has(VocabularyGrammar.AboutThePerson),
+        };
+    }
+
+    private (AttributeKind Kind, ImmutableArray<string> Values) KindOf(StatementSyntax statement, List<string> muscles)
+    {
+        if (statement.Find(VocabularyGrammar.OneOf) is { } oneOf)
+        {
+            return (AttributeKind.OneOf, Distinct(oneOf.Content, statement));
+        }
+
+        if (statement.Find(VocabularyGrammar.SomeOf) is { } someOf)
+        {
+            return (AttributeKind.SomeOf, Distinct(someOf.Content, statement));
+        }
+
+        if (statement.Has(VocabularyGrammar.SomeOfTheMuscles))
+        {
+            return (AttributeKind.SomeOf, [.. muscles]);
+        }
+
+        return statement.Has(VocabularyGrammar.YesOrNo) ? (AttributeKind.OneOf, ["yes", "no"])
+            : statement.Has(VocabularyGrammar.Rated) ? (AttributeKind.Rating, [])
+            : (AttributeKind.Measure, []);
+    }
+
+    private ImmutableArray<string> Distinct(NameSyntax[] names, StatementSyntax statement)
+    {
+        var seen = new Dictionary<string, NameSyntax>(StringComparer.Ordinal);
+        foreach (var name in names)
+        {
+            if (!seen.TryAdd(name.Key, name))
+            {
+                context.Report("SR3007", Severity.Error, $"\"{name.Text}\" stands twice in this list", statement, name.Span, "second time", [new Label(statement.At(seen[name.Key].Span), "first time")], new Suggestion("take one of them out"));
+            }
+        }
+
+        return [.. seen.Values.Select(name => name.Text)];
+    }
+
+    private void CheckUnit(StatementSyntax statement)
+    {
+        if (statement.Find(VocabularyGrammar.InUnit) is { } unit && unit.Content.Text is not ("%" or "°") && !Units.IsUnit(unit.Content.Text))
+        {
+            context.Error("SR3003", $"\"{unit.Content.Text}\" is not a unit", statement, unit.Content.Span, "", new Suggestion($"units are: {string.Join(", ", Units.All)}, %, °"));
+        }
+    }
+
+    private void Declare(StatementSyntax statement, NameSyntax name, AttributeDefinition attribute)
+    {
+        attribute = attribute with { Index = attributes.Count };
+        if (context.Attributes.Declare(name, statement, attribute))
+        {
+            attributes.Add(attribute);
+            foreach (var synonym in attribute.Synonyms)
+            {
+                context.Attributes.Hint(synonym, attribute.Name);
+            }
+        }
+    }
+
+    private void AddLikeness()
+    {
+        var place = BuiltIn.At(BuiltIn.LineSpan(1));
+        var likeness = new AttributeDefinition(new StatementInfo("attribute", LikenessName, place), AttributeKind.Measure)
+        {
+            Index = attributes.Count,
+            Unit = "%",
+            IsWorkedOut = true,
+            Description = "how alike a movement and its target's benchmark are, 100% for the benchmark itself; worked out by the program",
+        };
+        context.Attributes.Add(LikenessName, place, likeness);
+        attributes.Add(likeness);
+    }
+}

@@ -1,0 +1,140 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+
+namespace ScoreRules.Language.Binding.Building;
+
+/// <summary>Binds what values are worth.</summary>
+internal sealed class WorthBinder(BindContext context)
+{
+    private readonly Numbers numbers = new(context);
+    private readonly Codes codes = new(context);
+
+    /// <summary>The worth function of a criterion over an attribute; null when it does not fit (which is reported).</summary>
+    public WorthFunction? Bind(StatementSyntax statement, AttributeDefinition attribute, bool hasUnknownWorth)
+    {
+        if (statement.Find(ScoringGrammar.Worth) is not { } line)
+        {
+            return null;
+        }
+
+        var mixed = line.Content.FirstOrDefault(point => point.IsStep != line.Content[0].IsStep);
+        if (mixed is not null)
+        {
+            context.Error("SR5004", "\"at\" (straight lines) and \"from\" (steps) are mixed", statement, mixed.Span, "", new Suggestion("use one of the two words for all points"));
+            return null;
+        }
+
+        return attribute.IsWord ? Words(statement, line, attribute, hasUnknownWorth) : Line(statement, line, attribute);
+    }
+
+    /// <summary>A share of full marks, 0 to 1; null when outside (which is reported).</summary>
+    public double? Share(QuantitySyntax percent, StatementSyntax statement)
+    {
+        if (percent.Number is >= 0 and <= 100)
+        {
+            return percent.Number / 100;
+        }
+
+        context.Error("SR5004", "A worth lies between 0% and 100%", statement, percent.Span, "", new Suggestion("100% is full marks"));
+        return null;
+    }
+
+    private WorthFunction? Line(StatementSyntax statement, ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute)
+    {
+        var points = ImmutableArray.CreateBuilder<(double At, double Worth)>();
+        var sound = true;
+        foreach (var point in line.Content)
+        {
+            var at = At(point, attribute, statement);
+            var worth = Share(point.Worth, statement);
+            sound &= at is not null && worth is not null;
+            if (!sound)
+            {
+                continue;
+            }
+
+            if (points.Count > 0 && at <= points[^1].At)
+            {
+                context.Error("SR5004", "Points of a worth rise along the attribute", statement, point.At!.Span, $"not above {Numbers.Plain(points[^1].At)}", new Suggestion("order the points by the value after \"at\""));
+                return null;
+            }
+
+            points.Add((at!.Value, worth!.Value));
+        }
+
+        return sound ? new WorthFunction(line.Content[0].IsStep, points.ToImmutable(), []) : null;
+    }
+
+    private double? At(WorthPointSyntax point, AttributeDefinition attribute, StatementSyntax statement)
+    {
+        if (point.At?.Value is { IsUnknown: false } value)
+        {
+            return numbers.For(attribute, value.First! with { Unit = value.Unit, Span = value.Span }, statement);
+        }
+
+        context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, point.Span, "expected a number after \"at\"", [new Label(attribute.Info.Location, "declared here")]);
+        return null;
+    }
+
+    private WorthFunction? Words(StatementSyntax statement, ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute, bool hasUnknownWorth)
+    {
+        var byCode = Enumerable.Repeat(double.NaN, attribute.Values.Length).ToArray();
+        var sound = true;
+        foreach (var point in line.Content.Where(point => point.At is not null))
+        {
+            var code = Code(point, attribute, statement);
+            var worth = Share(point.Worth, statement);
+            sound &= code is not null && worth is not null;
+            if (code is { } known && worth is { } share)
+            {
+                sound &= Set(byCode, known, share, point, statement);
+            }
+        }
+
+        if (line.Content.FirstOrDefault(point => point.At is null) is { } rest && Share(rest.Worth, statement) is { } restWorth)
+        {
+            byCode = [.. byCode.Select(worth => double.IsNaN(worth) ? restWorth : worth)];
+        }
+
+        return sound && Complete(byCode, statement, line, attribute, hasUnknownWorth) ? new WorthFunction(line.Content[0].IsStep, [], [.. byCode]) : null;
+    }
+
+    private bool Set(double[] byCode, int code, double worth, WorthPointSyntax point, StatementSyntax statement)
+    {
+        if (double.IsNaN(byCode[code]))
+        {
+            byCode[code] = worth;
+            return true;
+        }
+
+        context.Error("SR3007", $"\"{point.At!.Name!.Text}\" is given a worth twice", statement, point.Span, "second time", new Suggestion("keep one of them"));
+        return false;
+    }
+
+    private int? Code(WorthPointSyntax point, AttributeDefinition attribute, StatementSyntax statement)
+    {
+        if (point.At!.Name is { } name)
+        {
+            return codes.Of(attribute, name, statement);
+        }
+
+        context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in words, not in numbers", statement, point.At.Span, "a number", [new Label(attribute.Info.Location, Numbers.Listed(attribute))]);
+        return null;
+    }
+
+    private bool Complete(double[] byCode, StatementSyntax statement, ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute, bool hasUnknownWorth)
+    {
+        var missing = attribute.Values.Where((_, code) => double.IsNaN(byCode[code])).ToList();
+        if (missing.Count == 0 || hasUnknownWorth)
+        {
+            return true;
+        }
+
+        context.Report("SR5004", Severity.Error, $"Not every word of \"{attribute.Name}\" is given a worth: {string.Join(", ", missing.Take(8))}", statement, line.Span, "", [new Label(attribute.Info.Location, "its words are declared here")],
+            new Suggestion("add them, end with \"... at the rest\", or add a line \"unknown is worth ...%\""));
+        return false;
+    }
+}

@@ -1,0 +1,146 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Binding.Building;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Binding;
+
+/// <summary>
+/// Reads the files of a house. In two steps, because movements may also come from spreadsheets, which need the
+/// vocabulary before their names can be used in rules: first <see cref="Read"/>, then <see cref="Bind"/>.
+/// </summary>
+public sealed class RulesetReader
+{
+    private readonly List<StatementSyntax> statements;
+    private readonly BindContext context;
+    private readonly InfoBinder info;
+    private readonly TargetBinder targets;
+
+    private RulesetReader(List<StatementSyntax> statements, DiagnosticBag findings)
+    {
+        this.statements = statements;
+        context = new BindContext(findings);
+        info = new InfoBinder(context);
+        targets = new TargetBinder(context, info);
+        Attributes = new VocabularyBinder(context, info).Bind(statements);
+        Targets = targets.Bind(statements);
+    }
+
+    /// <summary>Attributes; an attribute's index is its position.</summary>
+    public ImmutableArray<AttributeDefinition> Attributes { get; }
+
+    /// <summary>Targets and sub-targets, as far as they can be known before movements are.</summary>
+    public ImmutableArray<TargetDefinition> Targets { get; }
+
+    /// <summary>All findings so far.</summary>
+    public DiagnosticBag Findings => context.Findings;
+
+    /// <summary>Parses files and binds their vocabulary. The order of the files does not matter.</summary>
+    public static RulesetReader Read(IEnumerable<SourceText> files)
+    {
+        var findings = new DiagnosticBag();
+        var read = new List<StatementSyntax>();
+        foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse))
+        {
+            findings.AddRange(file.Findings);
+            read.AddRange(file.Statements);
+        }
+
+        return new RulesetReader(read, findings);
+    }
+
+    /// <summary>Binds everything else.</summary>
+    /// <param name="fromSpreadsheets">Movements read from spreadsheets.</param>
+    public BoundRuleset Bind(IReadOnlyList<MovementDeclaration> fromSpreadsheets)
+    {
+        var movements = DeclareNames(fromSpreadsheets);
+        var tiers = new TierBinder(context).Bind(statements);
+        var words = new WordBinder(context, info).Bind(statements);
+        var (calls, recipes) = new CallBinder(context, info).Bind(statements);
+        var rules = new RuleBinder(context, info);
+        var acting = statements.Select(rules.Bind).OfType<ConditionalStatement>().ToList();
+        var ruleset = new BoundRuleset
+        {
+            House = new HouseBinder(context, info).Bind(statements),
+            Attributes = Attributes,
+            Muscles = [.. context.Muscles.Names.Select(name => context.Muscles.TryFind(name)!)],
+            Targets = targets.Finish(),
+            Tiers = tiers,
+            Words = words,
+            Criteria = new CriterionBinder(context, info).Bind(statements),
+            Calls = calls,
+            Recipes = recipes,
+            Awards = [.. acting.OfType<AwardDefinition>()],
+            CancelOuts = [.. acting.OfType<CancelOutDefinition>()],
+            Limits = [.. acting.OfType<LimitDefinition>()],
+            Exclusions = [.. acting.OfType<ExclusionDefinition>()],
+            Cautions = [.. acting.OfType<CautionDefinition>()],
+            Refusals = [.. acting.OfType<RefusalDefinition>()],
+            Movements = [.. movements.Bind(), .. fromSpreadsheets],
+            Expectations = new ExpectationBinder(context, info).Bind(statements),
+            Philosophy = HouseBinder.Prose(statements),
+        };
+        new LaterBinder(context, info).Bind(statements);
+        OverrideCheck.Report(acting, context.Findings);
+        return ruleset with { NotYetApplied = context.Later.ToList() };
+    }
+
+    private MovementBinder DeclareNames(IReadOnlyList<MovementDeclaration> fromSpreadsheets)
+    {
+        var movements = new MovementBinder(context, info);
+        movements.DeclareNames(statements);
+        foreach (var movement in fromSpreadsheets)
+        {
+            DeclareFromSpreadsheet(movement);
+        }
+
+        foreach (var statement in statements.Where(statement => statement.First is not null))
+        {
+            DeclareOthers(statement);
+        }
+
+        return movements;
+    }
+
+    private void DeclareFromSpreadsheet(MovementDeclaration movement)
+    {
+        if (context.Movements.LocationOf(movement.Name) is { } before)
+        {
+            Findings.Add(new Diagnostic("SR2002", Severity.Error, $"\"{movement.Name}\" is declared twice", new Label(movement.Info.Location, "second time"))
+            {
+                Others = [new Label(before, "first time")],
+                Suggestions = [new Suggestion("keep the movement in one of the two places")],
+            });
+        }
+
+        foreach (var name in movement.Synonyms.Prepend(movement.Name))
+        {
+            context.Movements.Add(name, movement.Info.Location, movement.Name);
+        }
+    }
+
+    private void DeclareOthers(StatementSyntax statement)
+    {
+        if (statement.Spec == ScoringGrammar.Criterion)
+        {
+            context.Criteria.Declare(statement.Head<NameSyntax>(), statement, statement.Head<NameSyntax>());
+        }
+        else if (statement.Spec == RuleGrammar.Call)
+        {
+            context.CalledFacts.Add(statement.Head<NameSyntax>().Text, statement.HeadLocation, statement.Head<NameSyntax>());
+        }
+        else if (statement.Spec == QuestionGrammar.Profile)
+        {
+            context.Profiles.Declare(statement.Head<NameSyntax>(), statement, statement.Head<NameSyntax>());
+        }
+
+        if (statement.Find(Uniform.Named) is { } named)
+        {
+            context.Rules.Declare(named.Content, statement, named.Content);
+        }
+    }
+}
