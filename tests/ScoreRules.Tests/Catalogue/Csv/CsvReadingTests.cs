@@ -85,6 +85,15 @@ public sealed class CsvReadingTests
         Table.Cell("prime mover", cell, separator).ShouldNotBeNull().Codes.ShouldBe([0, 3]);
     }
 
+    [Theory]
+    [InlineData("low curl, pulley curl", "low curl/pulley curl")]
+    [InlineData("leg press, feet high|", "leg press, feet high")]
+    [InlineData("leg press, feet high | sled press", "leg press, feet high/sled press")]
+    public void A_comma_belongs_to_a_name_where_names_are_cut_otherwise(string cell, string names)
+    {
+        Table.Read($"movement;also known as\ncurl;{cell}\n").Movements.Single().Synonyms.ShouldBe(names.Split('/'));
+    }
+
     [Fact]
     public void Words_are_found_without_regard_to_case_and_blanks()
     {
