@@ -49,7 +49,8 @@ public sealed class CatalogueOrderTests
         + (plan.Like < 0 ? "" : $"  like m{plan.Like}\n")
         + (plan.IsTrained ? "  trains arms\n" : "")
         + (plan.Stretch < 0 ? "" : $"  {(plan.IsBut ? "but " : "")}stretch is {plan.Stretch}\n")
-        + (plan.SetUp < 0 ? "" : $"  at a guess set-up is {plan.SetUp} s\n");
+        + (plan.SetUp < 0 ? "" : $"  at a guess set-up is {plan.SetUp} s\n")
+        + (plan.SetUp < 60 ? "" : "  set-up is 5 s\n");
 
     private static string Digest(Built built)
     {

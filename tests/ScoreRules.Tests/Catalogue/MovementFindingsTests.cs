@@ -60,6 +60,13 @@ public sealed class MovementFindingsTests
     }
 
     [Fact]
+    public void A_circle_is_told_from_its_first_member_wherever_others_hang_on_to_it()
+    {
+        var built = Built.From("movement a\n  like c\nmovement b\n  like c\nmovement c\n  like b");
+        Told.Only(built.Findings).Headline.ShouldBe("Movements are like one another in a circle: \"b\" is like \"c\", \"c\" is like \"b\"");
+    }
+
+    [Fact]
     public void Movements_in_a_circle_are_like_nobody_and_those_outside_still_inherit_what_they_state()
     {
         var built = Built.From("movement a\n  like b\nmovement b\n  like a\n  stretch is 1\nmovement d\n  like b");

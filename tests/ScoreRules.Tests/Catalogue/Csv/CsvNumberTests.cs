@@ -84,6 +84,7 @@ public sealed class CsvNumberTests
     [InlineData("stretch", "4,1", "4,1")]
     [InlineData("stretch", "3 s", "s")]
     [InlineData("stretch", "at a guess 5", "5")]
+    [InlineData("stretch", "but3", "but3")]
     [InlineData("set-up", "nothing", "nothing")]
     [InlineData("set-up", "soon", "soon")]
     [InlineData("set-up", "45 kg", "kg")]

@@ -29,6 +29,14 @@ public sealed class CsvReadingTests
     }
 
     [Fact]
+    public void A_heading_may_go_on_over_a_line_end_inside_quotes()
+    {
+        var table = Table.Read("\"also\nknown as\",movement,stretch\n,curl,2\n");
+        table.Findings.ToSorted().ShouldBeEmpty();
+        table.Movements.ShouldHaveSingleItem().Name.ShouldBe("curl");
+    }
+
+    [Fact]
     public void A_table_of_names_alone_is_one_column()
     {
         Table.Read("movement\ncurl\nfly, low to high\n").Movements.Select(movement => movement.Name).ShouldBe(["curl", "fly, low to high"]);
