@@ -22,6 +22,9 @@ public sealed record MovementDeclaration(StatementInfo Info) : BoundStatement(In
     /// <summary>Targets it trains; empty when inherited or not said.</summary>
     public ImmutableArray<TargetDefinition> Trains { get; init; } = [];
 
+    /// <summary>Where <c>trains</c> stands; null when not said. Said without a known target means that the fault was reported.</summary>
+    public SourceLocation? TrainsLocation { get; init; }
+
     /// <summary>Facts stated about it.</summary>
     public ImmutableArray<StatedFact> Facts { get; init; } = [];
 }

@@ -8,12 +8,13 @@ namespace ScoreRules.Language.Diagnostics;
 public static class DiagnosticText
 {
     private const int WidestLine = 160;
+    private const int LongestSentence = 600;
 
     /// <summary>One finding in full, without a final line end.</summary>
     public static string Full(Diagnostic diagnostic)
     {
         var text = new StringBuilder();
-        text.Append(Word(diagnostic.Severity)).Append(' ').Append(diagnostic.Code).Append(": ").Append(diagnostic.Headline).Append('\n');
+        text.Append(Word(diagnostic.Severity)).Append(' ').Append(diagnostic.Code).Append(": ").Append(Clip(diagnostic.Headline)).Append('\n');
         text.Append("  --> ").Append(Place(diagnostic.Location)).Append(Around(diagnostic)).Append('\n');
         var labels = diagnostic.Others.Where(label => label.Location.Path == diagnostic.Location.Path).Append(diagnostic.Primary)
             .OrderBy(label => label.Location.Span.Start).ToList();
@@ -35,7 +36,7 @@ public static class DiagnosticText
 
     /// <summary>One finding on one line: <c>file:line:column: error SR2003: headline</c>.</summary>
     public static string Short(Diagnostic diagnostic) =>
-        $"{Place(diagnostic.Location)}: {Word(diagnostic.Severity)} {diagnostic.Code}: {diagnostic.Headline}";
+        $"{Place(diagnostic.Location)}: {Word(diagnostic.Severity)} {diagnostic.Code}: {Clip(diagnostic.Headline)}";
 
     /// <summary>What a severity is called.</summary>
     public static string Word(Severity severity) => severity switch
@@ -49,8 +50,8 @@ public static class DiagnosticText
 
     private static string Around(Diagnostic diagnostic)
     {
-        var within = diagnostic.Within is null ? "" : $"   in {diagnostic.Within}";
-        return diagnostic.Section is null ? within : $"{within}{(within.Length == 0 ? "   " : ", ")}under \"{diagnostic.Section}\"";
+        var within = diagnostic.Within is null ? "" : $"   in {Clip(diagnostic.Within)}";
+        return diagnostic.Section is null ? within : $"{within}{(within.Length == 0 ? "   " : ", ")}under \"{Clip(diagnostic.Section)}\"";
     }
 
     // Two remarks on one line share the line: each has its marks below it.
@@ -86,12 +87,12 @@ public static class DiagnosticText
     {
         foreach (var note in diagnostic.Notes)
         {
-            text.Append("note: ").Append(note).Append('\n');
+            text.Append("note: ").Append(Clip(note)).Append('\n');
         }
 
         foreach (var suggestion in diagnostic.Suggestions)
         {
-            text.Append("help: ").Append(suggestion.Advice).Append('\n');
+            text.Append("help: ").Append(Clip(suggestion.Advice)).Append('\n');
             if (suggestion.Edit is { } edit)
             {
                 AppendEdit(text, edit, gutter);
@@ -112,6 +113,9 @@ public static class DiagnosticText
             text.Append(Number(number++).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown.TrimEnd('\r'))).Append('\n');
         }
     }
+
+    // A name of a million letters is shown by its beginning: output stays bounded.
+    private static string Clip(string text) => text.Length <= LongestSentence ? text : text[..LongestSentence] + "…";
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -7,6 +7,7 @@ namespace ScoreRules.Language.Syntax;
 internal sealed class SignFindings(SourceText source, SignReport report)
 {
     private const string ClosingQuotes = "”“»«";
+    private const int MostShown = 3;
     private int spacesReportedTo = -1;
 
     /// <summary>Reports the sign at <paramref name="at"/>; says how many characters to pass over, and as what token (null for none).</summary>
@@ -122,11 +123,25 @@ internal sealed class SignFindings(SourceText source, SignReport report)
     private int ReportUnused(int at, int end)
     {
         var sign = SignWords.SignAt(source.Text, at, end);
-        var words = SignWords.Find(sign, source.Text[Math.Max(0, at - 4)..at].TrimEnd());
+        var length = sign.Length == 1 ? RunLength(at, end) : sign.Length;
+        var shown = source.Text.Substring(at, Math.Min(length, MostShown));
+        var words = SignWords.Find(shown, source.Text[Math.Max(0, at - 4)..at].TrimEnd());
         Suggestion advice = words is null
-            ? new(SignWords.Advice(sign))
-            : new($"write \"{words}\"", report.Replace(at, sign.Length, words), sign == "#" ? EditSafety.Shown : EditSafety.Safe);
-        report.Add("SR0005", at, sign.Length, $"The sign {sign} is not used in rule text", words is null ? "" : $"said in words: {words}", advice);
-        return sign.Length;
+            ? new(SignWords.Advice(shown))
+            : new($"write \"{words}\"", report.Replace(at, length, words), sign == "#" ? EditSafety.Shown : EditSafety.Safe);
+        report.Add("SR0005", at, length, $"The sign {shown} is not used in rule text", words is null ? "" : $"said in words: {words}", advice);
+        return length;
+    }
+
+    // Many of the same sign in a row are one slip.
+    private int RunLength(int at, int end)
+    {
+        var stop = at + 1;
+        while (stop < end && source.Text[stop] == source.Text[at])
+        {
+            stop++;
+        }
+
+        return stop - at;
     }
 }

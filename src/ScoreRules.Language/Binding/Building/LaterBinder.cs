@@ -70,7 +70,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
                 Movements([finding.First, finding.Second], statement);
             }
 
-            if (finding.Verdict == Verdict.BetterThan)
+            if (finding.Verdict == StudyVerdict.BetterThan)
             {
                 context.Words.Find(finding.Amount!.Name!, statement, "how much better is a word defined with \"say\"");
             }

@@ -48,12 +48,14 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
     {
         NoteLater(statement);
         var like = statement.Find(MovementGrammar.Like);
+        var trains = statement.Find(MovementGrammar.Trains);
         return new MovementDeclaration(info.Bind(statement, name))
         {
             Synonyms = [.. statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content).Select(synonym => synonym.Text)],
             Like = like is null ? null : Original(like.Content, name, statement),
             LikeLocation = like is null ? null : statement.At(like.Content.Span),
-            Trains = [.. (statement.Find(MovementGrammar.Trains)?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
+            Trains = [.. (trains?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
+            TrainsLocation = trains is null ? null : statement.At(trains.Span),
             Facts = [.. facts.Bind(statement)],
         };
     }

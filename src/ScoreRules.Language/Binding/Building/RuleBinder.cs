@@ -93,7 +93,7 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
 
     private static CautionDefinition? Caution(StatementSyntax statement, StatementInfo said, Condition condition)
     {
-        var severity = statement.Find(RuleGrammar.Severity)?.Content.Text switch
+        var severity = statement.Find(RuleGrammar.Severity)?.Content switch
         {
             "stop" => CautionSeverity.Stop,
             "high" => CautionSeverity.High,
@@ -101,7 +101,7 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
             "low" => CautionSeverity.Low,
             _ => (CautionSeverity?)null,
         };
-        var place = statement.Find(RuleGrammar.Shown)?.Content.Text switch
+        var place = statement.Find(RuleGrammar.Shown)?.Content switch
         {
             "above the ranking" => CautionPlace.AboveTheRanking,
             "beside the name" => CautionPlace.BesideTheName,

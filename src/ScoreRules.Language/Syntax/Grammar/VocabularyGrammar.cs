@@ -17,13 +17,13 @@ internal static class VocabularyGrammar
     public static readonly ClauseSpec<NameSyntax> InUnit = new("in", Unit());
     public static readonly ClauseSpec<NameSyntax[]> OneOf = new("one of", Names.List);
     public static readonly ClauseSpec<NameSyntax[]> SomeOf = new("some of", Names.List);
-    public static readonly ClauseSpec<Superpower.Model.Unit> SomeOfTheMuscles = Texts.Words("some of the muscles");
-    public static readonly ClauseSpec<Superpower.Model.Unit> YesOrNo = Texts.Words("yes or no");
+    public static readonly ClauseSpec<NoContent> SomeOfTheMuscles = Texts.Words("some of the muscles");
+    public static readonly ClauseSpec<NoContent> YesOrNo = Texts.Words("yes or no");
     public static readonly ClauseSpec<TextSyntax> DescribedAs = Texts.Text("described as");
     public static readonly ClauseSpec<(QuantitySyntax Step, TextSyntax Text)> Anchor = new("anchor", Values.Number.Then(step => Texts.Rest.Select(text => (step, text))), ScanMode.TextAfterNumber);
     public static readonly ClauseSpec<NameSyntax[]> AlsoKnownAs = new("also known as", Names.List);
-    public static readonly ClauseSpec<Superpower.Model.Unit> CountsForLikeness = Texts.Words("counts for likeness");
-    public static readonly ClauseSpec<Superpower.Model.Unit> AboutThePerson = Texts.Words("about the person");
+    public static readonly ClauseSpec<NoContent> CountsForLikeness = Texts.Words("counts for likeness");
+    public static readonly ClauseSpec<NoContent> AboutThePerson = Texts.Words("about the person");
     public static readonly ClauseSpec<TextSyntax> Latin = Texts.Text("latin");
     public static readonly ClauseSpec<NameSyntax[]> Crosses = new("crosses", Names.List);
 

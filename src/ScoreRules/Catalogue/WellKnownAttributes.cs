@@ -1,0 +1,8 @@
+namespace ScoreRules.Catalogue;
+
+/// <summary>Names of attributes that mean something to the program itself; a house declares them like any other.</summary>
+public static class WellKnownAttributes
+{
+    /// <summary>The muscles a coach would credit with the movement; decides who enters a sub-target.</summary>
+    public const string PrimeMover = "prime mover";
+}
