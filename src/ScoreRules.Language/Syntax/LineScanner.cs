@@ -144,7 +144,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
     {
         var c = source.Text[i];
         return char.IsLetterOrDigit(c) || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.NonSpacingMark
-            || (c is '\'' or '’' or '-' or '/' or '.' && i + 1 < end && char.IsLetterOrDigit(source.Text[i + 1]));
+            || (c is '\'' or '’' or '-' or '‐' or '‑' or '/' or '.' && i + 1 < end && char.IsLetterOrDigit(source.Text[i + 1]));
     }
 
     private void ScanNumber()

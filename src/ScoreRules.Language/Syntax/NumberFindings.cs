@@ -7,6 +7,7 @@ namespace ScoreRules.Language.Syntax;
 internal sealed class NumberFindings(SourceText source, SignReport report)
 {
     private const int MostDigits = 20;
+    private const int LongestJoint = 12;
     private static readonly string[] Ordinals = ["st", "nd", "rd", "th"];
 
     /// <summary>Reports what is glued to the number at <paramref name="start"/>; the end of what was reported, or 0 when all is well.</summary>
@@ -16,28 +17,45 @@ internal sealed class NumberFindings(SourceText source, SignReport report)
         var digitFollows = stop + 1 < end && char.IsAsciiDigit(source.Text[stop + 1]);
         if (next == ',' && digitFollows)
         {
-            return ReportJoined(start, stop, end, "SR0004", "Numbers are written with a point here, so this reads as two numbers", ".");
+            return ReportComma(start, stop, end);
         }
 
         if (next is '-' or '–' && digitFollows)
         {
-            return ReportJoined(start, stop, end, "SR0006", "A range is written with the word \"to\"", " to ");
+            return ReportRange(start, stop, end);
         }
 
         return char.IsLetter(next) && next != 'º' ? ReportGlued(start, stop, end) : isVersion ? 0 : ReportLength(start, stop);
     }
 
-    private int ReportJoined(int start, int stop, int end, string code, string headline, string joint)
+    private int ReportComma(int start, int stop, int end)
     {
-        var last = stop + 1;
-        while (last < end && char.IsAsciiDigit(source.Text[last]))
+        var last = DigitsEnd(stop + 1, end);
+        var (whole, rest) = (source.Text[start..stop], source.Text[(stop + 1)..last]);
+        var hasPoint = whole.Contains('.', StringComparison.Ordinal);
+        var mended = $"{whole.Replace(".", "", StringComparison.Ordinal)}.{rest}";
+        report.Add("SR0004", start, last - start, "Numbers are written with a point here, so this reads as two numbers", "one number or two?",
+            new($"write {mended}", report.Replace(start, last - start, mended), hasPoint ? EditSafety.Shown : EditSafety.Safe));
+        return last;
+    }
+
+    private int ReportRange(int start, int stop, int end)
+    {
+        var last = DigitsEnd(stop + 1, end);
+        var joint = source.Text[Math.Max(0, start - LongestJoint)..start].TrimEnd().EndsWith("between", StringComparison.OrdinalIgnoreCase) ? "and" : "to";
+        var mended = $"{source.Text[start..stop]} {joint} {source.Text[(stop + 1)..last]}";
+        report.Add("SR0006", start, last - start, $"A range is written with the word \"{joint}\"", "one number or two?", new($"write {mended}", report.Replace(start, last - start, mended), EditSafety.Safe));
+        return last;
+    }
+
+    private int DigitsEnd(int at, int end)
+    {
+        while (at < end && char.IsAsciiDigit(source.Text[at]))
         {
-            last++;
+            at++;
         }
 
-        var mended = source.Text[start..stop] + joint + source.Text[(stop + 1)..last];
-        report.Add(code, start, last - start, headline, "one number or two?", new($"write {mended}", report.Replace(start, last - start, mended), EditSafety.Safe));
-        return last;
+        return at;
     }
 
     private int ReportGlued(int start, int stop, int end)

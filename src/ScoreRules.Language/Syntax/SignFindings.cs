@@ -7,7 +7,9 @@ namespace ScoreRules.Language.Syntax;
 internal sealed class SignFindings(SourceText source, SignReport report)
 {
     private const string ClosingQuotes = "”“»«";
+    private const string SingleQuotes = "’‘'";
     private const int MostShown = 3;
+    private const int LongestVerb = 8;
     private int spacesReportedTo = -1;
 
     /// <summary>Reports the sign at <paramref name="at"/>; says how many characters to pass over, and as what token (null for none).</summary>
@@ -16,7 +18,9 @@ internal sealed class SignFindings(SourceText source, SignReport report)
         var c = source.Text[at];
         return c switch
         {
-            '“' or '”' or '„' or '«' or '»' => ReportCurly(at, end),
+            '“' or '”' or '„' or '«' or '»' => ReportQuotes(at, end, ClosingQuotes),
+            '‘' or '’' or '‚' or '\'' => ReportQuotes(at, end, SingleQuotes),
+            '(' or '[' or '{' => (ReportBrackets(at, end), TokenKind.Bad),
             'º' or '˚' => ReportDegree(at),
             '.' when at + 1 < end && char.IsAsciiDigit(source.Text[at + 1]) => ReportPoint(at, end),
             _ when char.IsWhiteSpace(c) && !char.IsControl(c) => ReportSpace(at, end),
@@ -49,21 +53,45 @@ internal sealed class SignFindings(SourceText source, SignReport report)
     public void ReportUnclosedQuote(int at, int end) =>
         report.Add("SR0002", at, 1, "The name that starts here is not closed", "no second \" before the end of the line", new("add \" where the name ends", report.Replace(end, 0, "\"")));
 
-    // A pair of curly quotes is one slip, and what stands between them is still one name.
-    private (int Length, TokenKind? Kind) ReportCurly(int at, int end)
+    // A pair of other quotes is one slip, and what stands between them is still one name.
+    private (int Length, TokenKind? Kind) ReportQuotes(int at, int end, string closing)
     {
         var c = source.Text[at];
-        var close = source.Text.AsSpan(at + 1, end - at - 1).IndexOfAny(ClosingQuotes) + at + 1;
-        if (close <= at + 1)
+        var close = Closing(at, end, closing);
+        if (close < 0)
         {
-            report.Add("SR0003", at, 1, $"This only looks like a plain double quote: it is {SignNames.Describe(c)}", "pasting from a word processor does this", new("write \"", report.Replace(at, 1, "\""), EditSafety.Safe));
+            report.Add("SR0003", at, 1, $"This only looks like a double quote: it is {SignNames.Describe(c)}", "pasting from a word processor does this", new("write \"", report.Replace(at, 1, "\""), EditSafety.Safe));
             return (1, TokenKind.Bad);
         }
 
         var length = close + 1 - at;
         var plain = $"\"{source.Text[(at + 1)..close]}\"";
-        report.Add("SR0003", at, length, $"These only look like plain double quotes: the first is {SignNames.Describe(c)}", "pasting from a word processor does this", new($"write {plain}", report.Replace(at, length, plain), EditSafety.Safe));
+        report.Add("SR0003", at, length, $"A name is put in plain double quotes: the first sign here is {SignNames.Describe(c)}", "other quotes", new($"write {plain}", report.Replace(at, length, plain), EditSafety.Safe));
         return (length, TokenKind.Quoted);
+    }
+
+    // The closing quote ends a word, so that an apostrophe inside one is none.
+    private int Closing(int at, int end, string closing)
+    {
+        for (var i = at + 2; i < end; i++)
+        {
+            if (closing.Contains(source.Text[i], StringComparison.Ordinal) && (i + 1 == end || !char.IsLetterOrDigit(source.Text[i + 1])))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    // A pair of brackets is one slip.
+    private int ReportBrackets(int at, int end)
+    {
+        var open = source.Text[at];
+        var close = source.Text.AsSpan(at, end - at).IndexOf(open switch { '(' => ')', '[' => ']', _ => '}' });
+        var length = close < 0 ? 1 : close + 1;
+        report.Add("SR0005", at, length, "Brackets are not used in rule text", "", new("leave them out; a remark has a line of its own: \"note ...\", a reason too: \"because ...\""));
+        return length;
     }
 
     private (int Length, TokenKind? Kind) ReportDegree(int at)
@@ -125,11 +153,16 @@ internal sealed class SignFindings(SourceText source, SignReport report)
         var sign = SignWords.SignAt(source.Text, at, end);
         var length = sign.Length == 1 ? RunLength(at, end) : sign.Length;
         var shown = source.Text.Substring(at, Math.Min(length, MostShown));
-        var words = SignWords.Find(shown, source.Text[Math.Max(0, at - 4)..at].TrimEnd());
-        Suggestion advice = words is null
-            ? new(SignWords.Advice(shown))
-            : new($"write \"{words}\"", report.Replace(at, length, words), sign == "#" ? EditSafety.Shown : EditSafety.Safe);
-        report.Add("SR0005", at, length, $"The sign {shown} is not used in rule text", words is null ? "" : $"said in words: {words}", advice);
+        var before = source.Text[Math.Max(0, at - LongestVerb)..at];
+        var words = SignWords.Find(shown, before.TrimEnd());
+        if (words is null)
+        {
+            report.Add("SR0005", at, length, $"The sign {shown} is not used in rule text", "", new(SignWords.Advice(shown)));
+            return length;
+        }
+
+        var spaced = SignWords.Spaced(words, before, at + length < end ? source.Text[at + length] : ' ');
+        report.Add("SR0005", at, length, $"The sign {shown} is not used in rule text", "", new($"write \"{words}\"", report.Replace(at, length, spaced), sign == "#" ? EditSafety.Shown : EditSafety.Safe));
         return length;
     }
 

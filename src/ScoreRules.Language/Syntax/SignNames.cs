@@ -11,7 +11,10 @@ internal static class SignNames
     {
         var words = c switch
         {
-            '“' or '”' or '„' or '«' or '»' => "a curly quote",
+            '“' or '”' or '„' or '«' or '»' or '‘' or '’' or '‚' => "a curly quote",
+            '\'' => "a single quote",
+            'º' => "an ordinal mark",
+            '˚' => "a ring",
             '\u00A0' or '\u202F' => "a no-break space",
             '\u200B' => "a zero-width space",
             '\u200C' or '\u200D' => "a zero-width joiner",

@@ -19,6 +19,10 @@ internal static class SignWords
         ["<>"] = "is other than",
         ["≠"] = "is other than",
         ["#"] = "note",
+        [";"] = ",",
+        ["½"] = "0.5",
+        ["¼"] = "0.25",
+        ["¾"] = "0.75",
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>The sign that begins at a place: two characters where those two are one sign.</summary>
@@ -28,11 +32,20 @@ internal static class SignWords
         return Words.ContainsKey(two) ? two : text.Substring(at, 1);
     }
 
-    /// <summary>The words for a sign, or null; without "is" where the line has said it already.</summary>
+    /// <summary>The words for a sign, or null; without "is" where the line has its verb already.</summary>
     public static string? Find(string sign, string before)
     {
         var words = Words.GetValueOrDefault(sign);
-        return words is not null && words.StartsWith("is ", StringComparison.Ordinal) && before.EndsWith(" is", StringComparison.OrdinalIgnoreCase) ? words[3..] : words;
+        var hasVerb = before.EndsWith(" is", StringComparison.OrdinalIgnoreCase) || before.EndsWith(" means", StringComparison.OrdinalIgnoreCase);
+        return hasVerb && words is not null && words.StartsWith("is ", StringComparison.Ordinal) ? words[3..] : words;
+    }
+
+    /// <summary>The words with a blank on each side where they would touch a neighbour.</summary>
+    public static string Spaced(string words, string before, char after)
+    {
+        var apart = words != ",";
+        var left = apart && before.Length > 0 && !char.IsWhiteSpace(before[^1]) ? " " : "";
+        return left + words + (apart && !char.IsWhiteSpace(after) ? " " : "");
     }
 
     /// <summary>What to do about a sign that stands for no word.</summary>

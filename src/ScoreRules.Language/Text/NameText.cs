@@ -22,7 +22,7 @@ public static class NameText
             }
             else
             {
-                key.Append(c == '’' ? '\'' : char.ToLowerInvariant(c));
+                key.Append(c switch { '’' => '\'', '‐' or '‑' => '-', _ => char.ToLowerInvariant(c) });
             }
         }
 

@@ -81,7 +81,7 @@ internal sealed class Codes(BindContext context)
         var before = statement.Source.Text[..word.Span.Start].TrimEnd();
         var has = before.EndsWith(" has", StringComparison.OrdinalIgnoreCase);
         var parts = word.Text.Split(' ');
-        if (!(has || before.EndsWith(" is", StringComparison.OrdinalIgnoreCase)) || Openers.Misspelt(parts, has) is not { } found || found.Words == parts.Length)
+        if (!(has || before.EndsWith(" is", StringComparison.OrdinalIgnoreCase)) || Openers.Meant(parts, has) is not { } found || found.Words == parts.Length)
         {
             return false;
         }

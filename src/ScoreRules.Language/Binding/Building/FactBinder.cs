@@ -11,6 +11,9 @@ internal sealed class FactBinder(BindContext context)
     private readonly Numbers numbers = new(context);
     private readonly Codes codes = new(context);
 
+    /// <summary>How many facts a movement states.</summary>
+    public static int CountOf(StatementSyntax statement) => statement.Lines.OfType<ClauseSyntax<FactSyntax[]>>().Sum(line => line.Content.Length);
+
     /// <summary>The facts of a movement that could be bound.</summary>
     public IEnumerable<StatedFact> Bind(StatementSyntax statement)
     {

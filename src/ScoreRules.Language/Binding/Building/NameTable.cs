@@ -27,13 +27,7 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
     {
         if (byKey.TryGetValue(name.Key, out var before))
         {
-            findings.Add(new Diagnostic("SR2002", Severity.Error, $"\"{name.Text}\" is declared twice", new Label(statement.At(name.Span), "second time"))
-            {
-                Within = $"{statement.Spec.Words} \"{name.Text}\"",
-                Section = statement.Section,
-                Others = [new Label(before.Location, "first time")],
-                Suggestions = [new Suggestion("give one of them another name; to alter a house that this one builds on, say \"change\"")],
-            });
+            findings.Add(Twice(name, statement, before.Location));
             return false;
         }
 
@@ -83,6 +77,20 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
         }
 
         return null;
+    }
+
+    private static Diagnostic Twice(NameSyntax name, StatementSyntax statement, SourceLocation before)
+    {
+        var here = statement.At(name.Span);
+        var (own, other) = here.Source.IsShared && !before.Source.IsShared ? (before, here) : (here, before);
+        var labels = own.Path == other.Path ? ("second time", "first time") : ("declared here", "and here");
+        return new Diagnostic("SR2002", Severity.Error, $"\"{name.Text}\" is declared twice", new Label(own, labels.Item1))
+        {
+            Within = $"{statement.Spec.Words} \"{name.Text}\"",
+            Section = ReferenceEquals(own, here) ? statement.Section : null,
+            Others = [new Label(other, labels.Item2)],
+            Suggestions = [new Suggestion("give one of them another name; to alter a house that this one builds on, say \"change\"")],
+        };
     }
 
     private string? Listed() => names.Count switch

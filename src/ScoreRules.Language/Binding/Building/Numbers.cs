@@ -63,7 +63,7 @@ internal sealed class Numbers(BindContext context)
                 return null;
             }
 
-            var word = context.Words.Find(name, statement, "an amount is a number of points or a word defined with \"say\"");
+            var word = context.Words.Find(name, statement, $"an amount is a number of points or a word of the house, such as \"say {name.Text} means 2 points\"");
             if (word is not null && word.Unit != "points")
             {
                 context.Report("SR3003", Severity.Error, $"\"{name.Text}\" is not a number of points", statement, name.Span, "an amount in points stands here", [new Label(word.Info.Location, "defined here")]);

@@ -24,7 +24,8 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
         var condition = named.Length > 0 && !statement.Lines.Any(line => line.Spec == Reach.When || line.Spec == Reach.Unless)
             ? new Everything(statement.HeadLocation)
             : conditions.Bind(statement);
-        return condition is null ? MissingReach(statement, named) : Build(statement, said, condition);
+        var built = Build(statement, said, condition ?? new Everything(statement.HeadLocation));
+        return condition is null ? MissingReach(statement, named) : built;
     }
 
     private static bool IsRule(HeadSpec spec) =>

@@ -24,7 +24,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         var muscles = statements.Where(statement => statement.Spec == VocabularyGrammar.Muscle && statement.First is not null).Select(BindMuscle).ToList();
         foreach (var statement in statements.Where(statement => statement.Spec == VocabularyGrammar.Attribute && statement.First is not null))
         {
-            if (Kinds.Any(statement.Has))
+            if (HasUnit(statement) & Kinds.Any(statement.Has))
             {
                 Declare(statement, statement.Head<NameSyntax>(), BindAttribute(statement, muscles));
             }
@@ -37,7 +37,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         foreach (var statement in statements.Where(statement => statement.Spec == RuleGrammar.WorkOut && statement.First is not null))
         {
             var name = statement.Head<NameSyntax>();
-            if (!statement.IsWhole && UnitOf(statement) is null)
+            if (!HasUnit(statement) || (!statement.IsWhole && UnitOf(statement) is null))
             {
                 DoubtNames(statement);
                 continue;
@@ -75,7 +75,6 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         var name = statement.Head<NameSyntax>();
         var (kind, values) = KindOf(statement, muscles);
         var scale = statement.Find(VocabularyGrammar.Rated)?.Content;
-        CheckUnit(statement);
         return new AttributeDefinition(info.Bind(statement, name), kind)
         {
             Unit = UnitOf(statement),
@@ -125,12 +124,19 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         return [.. seen.Values.Select(name => name.Text)];
     }
 
-    private void CheckUnit(StatementSyntax statement)
+    // A unit that is none is reported here, and nothing more is said where the attribute is used.
+    private bool HasUnit(StatementSyntax statement)
     {
-        if (statement.Find(VocabularyGrammar.InUnit) is { } unit && unit.Content.Text is not ("%" or "°") && !Units.IsUnit(unit.Content.Text))
+        if (statement.Find(VocabularyGrammar.InUnit)?.Content is not { } unit || unit.Text is "%" or "°" || Units.IsUnit(unit.Text))
         {
-            context.Error("SR3003", $"\"{unit.Content.Text}\" is not a unit", statement, unit.Content.Span, "", new Suggestion($"units are: {string.Join(", ", Units.All)}, %, °"));
+            return true;
         }
+
+        var meant = UnitSynonyms.Find(unit.Text);
+        context.Error("SR3003", $"\"{unit.Text}\" is not a unit", statement, unit.Span, "", meant is null
+            ? new Suggestion($"units are: {string.Join(", ", Units.Printed)}")
+            : new Suggestion($"did you mean \"{meant}\"?", new TextEdit(statement.At(unit.Span), meant), EditSafety.Safe));
+        return false;
     }
 
     private void Declare(StatementSyntax statement, NameSyntax name, AttributeDefinition attribute)

@@ -26,7 +26,7 @@ internal static class MisspeltAdvice
     {
         var last = Math.Min(line.Index + words.Split(' ').Length, line.Tokens.Count) - 1;
         var place = line.SpanOf(line.Index).Cover(line.SpanOf(last));
-        return (words, place, NameDistance.Between(NameText.Key(draft.Slice(place)), words, Math.Max(1, place.Length / 3)));
+        return (words, place, PhraseDistance.Between(NameText.Key(draft.Slice(place)), words));
     }
 
     private static Diagnostic Misspelt(AdviceDraft draft, SourceSpan place, string[] words)

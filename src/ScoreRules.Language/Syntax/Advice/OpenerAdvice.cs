@@ -2,19 +2,24 @@ using ScoreRules.Language.Diagnostics;
 
 namespace ScoreRules.Language.Syntax.Advice;
 
-/// <summary><c>is at leats 3</c>: the misspelt words were read as a name, so the line fails only behind them.</summary>
+/// <summary><c>is at leats 3</c>, <c>is above 90 s</c>: the words were read as a name, so the line fails only behind them.</summary>
 internal static class OpenerAdvice
 {
     public static Diagnostic? Find(AdviceDraft draft, FailedLine line)
     {
-        var verb = line.Tokens.FindLastIndex(Math.Max(0, line.Index - 1), token => token.Kind is TokenKind.Is or TokenKind.Has);
-        if (line.Index == 0 || verb < 0 || verb + 1 >= line.Index || !line.IsCondition)
+        if (line.Index == 0)
+        {
+            return null;
+        }
+
+        var verb = line.Tokens.FindLastIndex(line.Index - 1, token => token.Kind is TokenKind.Is or TokenKind.Has);
+        if (verb < 0 || verb + 1 >= line.Index || !line.IsCondition)
         {
             return null;
         }
 
         var words = line.Tokens.Skip(verb + 1).Take(line.Index - verb - 1).Select(token => token.ToStringValue()).ToList();
-        if (Openers.Misspelt(words, line.Tokens[verb].Kind == TokenKind.Has) is not { } found)
+        if (Openers.Meant(words, line.Tokens[verb].Kind == TokenKind.Has) is not { } found)
         {
             return null;
         }

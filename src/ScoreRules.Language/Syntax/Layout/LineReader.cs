@@ -40,14 +40,13 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
         return clause;
     }
 
-    /// <summary>Whether a line would read well as a clause of a statement; reports nothing.</summary>
-    public bool Fits(LineView line, StatementBuilder statement)
+    /// <summary>Whether a line would read well as a kind of clause; reports nothing.</summary>
+    public bool Fits(ClauseSpec spec, LineView line, int restStart)
     {
-        var match = StarterTables.LinesOf(statement.Spec).Match(source.Text, line.Content);
         var tokens = new List<Token<TokenKind>>();
-        new LineScanner(source, new DiagnosticBag()).Scan(SourceSpan.FromBounds(match!.Value.RestStart, line.Content.End), match.Value.Value.Spec.Mode, tokens, ("", null));
+        new LineScanner(source, new DiagnosticBag()).Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, ("", null));
         FurthestFailure.Begin();
-        return match.Value.Value.Spec.Parse(new TokenList<TokenKind>([.. tokens]), line.Content) is not null;
+        return spec.Parse(new TokenList<TokenKind>([.. tokens]), line.Content) is not null;
     }
 
     private static bool EndsInComma(List<Token<TokenKind>> tokens) => tokens.Count > 0 && tokens[^1].Kind == TokenKind.Comma;

@@ -45,10 +45,13 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         _ => Spec.Words,
     };
 
+    /// <summary>What a sentence calls the statement: its title, or its head in quotes where it has no name.</summary>
+    public string Called => Title == Spec.Words ? $"\"{Spec.Words}\"" : Title;
+
     /// <summary>Keeps the text of a line that could not be read, if such a line declares names.</summary>
     public void Doubt(ClauseSpec kind, string text)
     {
-        if (kind == Spec.FirstLine || kind == Spec.NamedLine || kind == Grammar.Uniform.Named || kind == Grammar.VocabularyGrammar.AlsoKnownAs)
+        if ((kind == Spec.FirstLine && Spec.DeclaresName) || kind == Spec.NamedLine || kind == Grammar.Uniform.Named || kind == Grammar.VocabularyGrammar.AlsoKnownAs)
         {
             Doubtful.Add(text);
         }

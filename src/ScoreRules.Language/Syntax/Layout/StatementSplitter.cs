@@ -55,7 +55,7 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
         {
             Begin(match.Value, line, match.RestStart);
         }
-        else if (current is { Spec.IsProse: false } above && GoesOnWith(above, line) && (open || reader.Fits(line, above)))
+        else if (current is { Spec.IsProse: false } above && GoesOnWith(above, line) && (open || Fits(above, line)))
         {
             ReportEdge(above);
             open = true;
@@ -84,15 +84,21 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
 
         if (open)
         {
-            layout.ClauseAtEdge(lines, at, edgeRunEnd, above.Title);
+            layout.ClauseAtEdge(lines, at, edgeRunEnd, above.Called);
         }
         else
         {
-            layout.CutOffAtEdge(lines, at, edgeRunEnd, above.Title);
+            layout.CutOffAtEdge(lines, at, edgeRunEnd, above.Called);
         }
     }
 
-    private bool GoesOnWith(StatementBuilder above, LineView line) => StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is not null;
+    private bool GoesOnWith(StatementBuilder above, LineView line) =>
+        StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is not null
+        || (open && HasVerb(line) && above.Spec.NamedLine is { } named && reader.Fits(named, line, line.Content.Start));
+
+    // Prose may begin with a clause word; below a blank line only what reads well as a clause is taken for one.
+    private bool Fits(StatementBuilder above, LineView line) =>
+        StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is { } match && reader.Fits(match.Value.Spec, line, match.RestStart);
 
     private void ReadUnknownHead(LineView line)
     {
@@ -133,7 +139,7 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
 
         if (!open && !IsHead(line))
         {
-            layout.CutOff(lines, at, current?.Title);
+            layout.CutOff(lines, at, current?.Called);
             if (current is null)
             {
                 swallowing = true;
