@@ -1,7 +1,5 @@
 using System.Diagnostics;
 using System.Text;
-using Shouldly;
-using Xunit;
 
 namespace ScoreRules.AcceptanceTests;
 

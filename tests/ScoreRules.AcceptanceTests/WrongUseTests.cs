@@ -1,6 +1,3 @@
-using Shouldly;
-using Xunit;
-
 namespace ScoreRules.AcceptanceTests;
 
 /// <summary>What a person who types the wrong thing gets: exit code 2 and a sentence that helps, never a stack trace.</summary>

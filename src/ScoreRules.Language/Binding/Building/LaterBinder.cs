@@ -72,7 +72,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
 
             if (finding.Verdict == StudyVerdict.BetterThan)
             {
-                context.Words.Find(finding.Amount!.Name!, statement, "how much better is a word defined with \"say\"");
+                context.Words.Find(finding.Amount!.Name!, statement, $"how much better is a word of the house, such as \"say {finding.Amount!.Name!.Text} means at least 10 points\"");
             }
 
             foreach (var region in finding.Regions.Where(region => context.Targets.TryFind(region.Text) is null))
