@@ -87,6 +87,7 @@ public sealed class RulesetReader
             Refusals = [.. acting.OfType<RefusalDefinition>()],
             Movements = [.. movements.Bind(), .. fromSpreadsheets],
             Expectations = new ExpectationBinder(context, info).Bind(statements),
+            Profiles = new ProfileBinder(context, info).Bind(statements),
             Philosophy = HouseBinder.Prose(statements),
         };
         new LaterBinder(context, info).Bind(statements);

@@ -20,7 +20,10 @@ public sealed class FactTable
         known = new RowSet?[ruleset.Attributes.Length];
         words = new RowSet?[]?[ruleset.Attributes.Length];
         workedOut = new double[]?[ruleset.Attributes.Length];
-        workedOut[^1] = inputs.Likeness;
+        if (ruleset.Attributes.FirstOrDefault(attribute => attribute.Name == WellKnownAttributes.Likeness) is { } likeness)
+        {
+            workedOut[likeness.Index] = inputs.Likeness;
+        }
     }
 
     /// <summary>The rows.</summary>
@@ -29,12 +32,12 @@ public sealed class FactTable
     /// <summary>How many rows there are.</summary>
     public int RowCount => Rows.Length;
 
-    /// <summary>Prepares the columns. The last attribute of a ruleset is the built-in likeness.</summary>
+    /// <summary>Prepares the columns.</summary>
     public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs) => new(ruleset, rows, inputs);
 
     /// <summary>A number column; NaN where unknown.</summary>
     public double[] Numbers(AttributeDefinition attribute) =>
-        workedOut[attribute.Index] ?? (numbers[attribute.Index] ??= attribute.IsWorkedOut ? Unknown() : [.. Rows.Select(row => row.Movement.Facts[attribute.Index].Value is { IsKnown: true } value ? value.Number : double.NaN)]);
+        workedOut[attribute.Index] ?? (numbers[attribute.Index] ??= attribute.IsWorkedOut ? Unknown() : [.. Rows.Select(row => row.Movement.Facts[attribute.Index].Value is { IsKnown: true } value && double.IsFinite(value.Number) ? value.Number : double.NaN)]);
 
     /// <summary>Rows for which an attribute is known.</summary>
     public RowSet Known(AttributeDefinition attribute) => known[attribute.Index] ??= attribute.IsAboutThePerson
@@ -46,6 +49,11 @@ public sealed class FactTable
     /// <summary>Rows whose value holds a word, by its code.</summary>
     public RowSet WithWord(AttributeDefinition attribute, int code)
     {
+        if ((uint)code >= (uint)attribute.Values.Length)
+        {
+            return RowSet.None(RowCount);
+        }
+
         var columns = words[attribute.Index] ??= new RowSet?[attribute.Values.Length];
         return columns[code] ??= attribute.IsAboutThePerson
             ? inputs.Audience.Contains(code) ? RowSet.All(RowCount) : RowSet.None(RowCount)

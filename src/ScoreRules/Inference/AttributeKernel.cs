@@ -28,6 +28,7 @@ internal static class AttributeKernel
         return test.Comparison switch
         {
             Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone => any.Complement(),
+            Comparison.AtLeast or Comparison.AtMost or Comparison.MoreThan or Comparison.LessThan or Comparison.Between => RowSet.None(facts.RowCount),
             Comparison.HasAll => sets.Aggregate(RowSet.All(facts.RowCount), (all, one) => all.And(one)),
             _ => any,
         };
@@ -40,6 +41,8 @@ internal static class AttributeKernel
         var (low, high) = (Rounded(test.Number), Rounded(test.High));
         return test.Comparison switch
         {
+            Comparison.NoneOf or Comparison.HasNone => RowSet.All(column.Length),
+            Comparison.OneOf or Comparison.HasAny or Comparison.HasAll => RowSet.None(column.Length),
             Comparison.Is => RowSet.Where(column.Length, row => Rounded(column[row]) == low),
             Comparison.OtherThan => RowSet.Where(column.Length, row => Rounded(column[row]) != low),
             Comparison.AtLeast => RowSet.Where(column.Length, row => Rounded(column[row]) >= low),

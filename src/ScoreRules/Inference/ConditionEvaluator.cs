@@ -14,12 +14,13 @@ internal sealed class ConditionEvaluator(FactTable facts)
     /// <param name="concepts">The called facts that it rests on, by name key; all complete.</param>
     public ThreeValuedSet Evaluate(Condition condition, IReadOnlyDictionary<string, ThreeValuedSet> concepts) => condition switch
     {
-        AllOf all => all.Parts.Select(part => Evaluate(part, concepts)).Aggregate((left, right) => left.And(right)),
-        AnyOf any => any.Parts.Select(part => Evaluate(part, concepts)).Aggregate((left, right) => left.Or(right)),
+        AllOf all => all.Parts.Select(part => Evaluate(part, concepts)).Aggregate(ThreeValuedSet.All(facts.RowCount), (left, right) => left.And(right)),
+        AnyOf any => any.Parts.Select(part => Evaluate(part, concepts)).Aggregate(ThreeValuedSet.None(facts.RowCount), (left, right) => left.Or(right)),
         Unless unless => Evaluate(unless.Part, concepts).Not(),
         CalledTest called => concepts.GetValueOrDefault(NameText.Key(called.Fact)) ?? ThreeValuedSet.None(facts.RowCount),
         AttributeTest test => Atom(test),
-        _ => ThreeValuedSet.All(facts.RowCount),
+        Everything => ThreeValuedSet.All(facts.RowCount),
+        _ => throw new NotSupportedException($"a condition of the kind {condition.GetType().Name} is not known"),
     };
 
     private ThreeValuedSet Atom(AttributeTest test)

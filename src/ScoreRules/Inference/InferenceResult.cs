@@ -10,9 +10,14 @@ public sealed class InferenceResult
     private readonly IReadOnlyDictionary<BoundStatement, RuleOutcome> outcomes;
     private readonly IReadOnlyDictionary<string, ThreeValuedSet> concepts;
 
-    internal InferenceResult(FactTable facts, IReadOnlyDictionary<BoundStatement, RuleOutcome> outcomes, IReadOnlyDictionary<string, ThreeValuedSet> concepts, int firings)
+    private readonly ILookup<string, CallDefinition> calls;
+    private readonly ConditionEvaluator evaluator;
+
+    internal InferenceResult(BoundRuleset ruleset, FactTable facts, IReadOnlyDictionary<BoundStatement, RuleOutcome> outcomes, IReadOnlyDictionary<string, ThreeValuedSet> concepts, int firings)
     {
         Facts = facts;
+        calls = ruleset.Calls.ToLookup(call => NameText.Key(call.Fact), StringComparer.Ordinal);
+        evaluator = new ConditionEvaluator(facts);
         this.outcomes = outcomes;
         this.concepts = concepts;
         Firings = firings;
@@ -27,6 +32,12 @@ public sealed class InferenceResult
     /// <summary>What became of a call or a rule.</summary>
     public RuleOutcome Outcome(BoundStatement statement) => outcomes[statement];
 
+    /// <summary>The statements that make a called fact, in the order of the house.</summary>
+    public IEnumerable<CallDefinition> CallsOf(string fact) => calls[NameText.Key(fact)];
+
     /// <summary>Where a called fact holds; nowhere when nothing makes it.</summary>
     public ThreeValuedSet Concept(string name) => concepts.GetValueOrDefault(NameText.Key(name)) ?? ThreeValuedSet.None(Facts.RowCount);
+
+    /// <summary>What is known of a test on one row.</summary>
+    internal Verdict VerdictOf(Condition condition, int row) => evaluator.Evaluate(condition, concepts).VerdictOf(row);
 }

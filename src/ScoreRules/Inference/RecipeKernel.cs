@@ -6,10 +6,14 @@ namespace ScoreRules.Inference;
 /// <summary>Works a recipe out for all rows at once. Unknown operands, undecided steps and division by zero give unknown (NaN).</summary>
 internal static class RecipeKernel
 {
+    // Numbers are told apart after rounding to 1e-9; what rounds to zero divides nothing.
+    private const double SmallestDivisor = 0.5e-9;
+
     /// <summary>The column of the result.</summary>
     public static double[] Evaluate(RecipeDefinition recipe, FactTable facts, Func<Condition, ThreeValuedSet> evaluate)
     {
         var result = new double[facts.RowCount];
+        Array.Fill(result, double.NaN);
         foreach (var step in recipe.Steps)
         {
             var where = step.Condition is null ? ThreeValuedSet.All(facts.RowCount) : evaluate(step.Condition);
@@ -36,7 +40,7 @@ internal static class RecipeKernel
             RecipeOperation.Plus => value + operand,
             RecipeOperation.Minus => value - operand,
             RecipeOperation.Times => value * operand,
-            RecipeOperation.DividedBy => operand == 0 ? double.NaN : value / operand,
+            RecipeOperation.DividedBy => Math.Abs(operand) < SmallestDivisor ? double.NaN : value / operand,
             RecipeOperation.AtLeast => Math.Max(value, operand),
             _ => Math.Min(value, operand),
         };

@@ -17,11 +17,15 @@ namespace ScoreRules.Inference;
 internal sealed class RuleCompilation(Workspace workspace)
 {
     private readonly List<IRuleDefinition> rules = [];
+    private readonly HashSet<string> made = new(StringComparer.Ordinal);
+    private readonly HashSet<int> workedOut = [];
 
     /// <summary>All rules of a house, ready to run.</summary>
     public ISessionFactory Compile(BoundRuleset ruleset)
     {
-        foreach (var recipe in ruleset.Recipes)
+        made.UnionWith(ruleset.Calls.Select(call => NameText.Key(call.Fact)));
+        workedOut.UnionWith(ruleset.Recipes.Select(recipe => recipe.Result.Index));
+        foreach (var recipe in ruleset.Recipes.DistinctBy(recipe => recipe.Result.Index))
         {
             Add(recipe, $"work out {recipe.Result.Name}", recipe.Stratum, Names(recipe), context => workspace.FireRecipe(context, recipe));
         }
@@ -50,7 +54,7 @@ internal sealed class RuleCompilation(Workspace workspace)
     private static (IEnumerable<string> Concepts, IEnumerable<int> Columns) Names(RecipeDefinition recipe)
     {
         var tested = recipe.Steps.Select(step => step.Condition).OfType<Condition>().Select(Names).ToList();
-        var read = recipe.Steps.Select(step => step.Attribute).OfType<AttributeDefinition>().Where(IsFromRecipe).Select(attribute => attribute.Index);
+        var read = recipe.Steps.Select(step => step.Attribute).OfType<AttributeDefinition>().Select(attribute => attribute.Index);
         return (tested.SelectMany(names => names.Concepts), tested.SelectMany(names => names.Columns).Concat(read));
     }
 
@@ -59,12 +63,10 @@ internal sealed class RuleCompilation(Workspace workspace)
         var tests = ConditionWalk.Tests(condition).ToList();
         return (
             tests.OfType<CalledTest>().Select(test => NameText.Key(test.Fact)),
-            tests.OfType<AttributeTest>().Select(test => test.Attribute).Where(IsFromRecipe).Select(attribute => attribute.Index));
+            tests.OfType<AttributeTest>().Select(test => test.Attribute).Select(attribute => attribute.Index));
     }
 
-    // The built-in likeness is in the table from the start; columns of recipes arrive during inference.
-    private static bool IsFromRecipe(AttributeDefinition attribute) => attribute.IsWorkedOut && attribute.Info.Kind == "work out";
-
+    // What nothing makes is not waited for: a called fact without a statement holds nowhere, likeness is in the table from the start.
     private void Add(BoundStatement statement, string name, int stratum, (IEnumerable<string> Concepts, IEnumerable<int> Columns) needs, Action<IContext> fire)
     {
         var builder = new RuleBuilder();
@@ -73,13 +75,13 @@ internal sealed class RuleCompilation(Workspace workspace)
         builder.Property("Statement", statement);
         var left = builder.LeftHandSide();
         left.Pattern(typeof(FactTable), "table");
-        foreach (var (key, index) in needs.Concepts.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select((key, index) => (key, index)))
+        foreach (var (key, index) in needs.Concepts.Where(made.Contains).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).Select((key, index) => (key, index)))
         {
             var concept = Expression.Parameter(typeof(Concept), $"concept{index}");
             left.Pattern(typeof(Concept), concept.Name!).Condition(Expression.Lambda(Expression.Equal(Expression.Property(concept, nameof(Concept.Key)), Expression.Constant(key)), concept));
         }
 
-        foreach (var (attribute, index) in needs.Columns.Distinct().Order().Select((attribute, index) => (attribute, index)))
+        foreach (var (attribute, index) in needs.Columns.Where(workedOut.Contains).Distinct().Order().Select((attribute, index) => (attribute, index)))
         {
             var column = Expression.Parameter(typeof(WorkedOut), $"column{index}");
             left.Pattern(typeof(WorkedOut), column.Name!).Condition(Expression.Lambda(Expression.Equal(Expression.Property(column, nameof(WorkedOut.Attribute)), Expression.Constant(attribute)), column));

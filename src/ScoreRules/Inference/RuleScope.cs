@@ -6,8 +6,10 @@ using ScoreRules.Language.Text;
 namespace ScoreRules.Inference;
 
 /// <summary>The rows that a statement is about.</summary>
-internal sealed class RuleScope(ImmutableArray<PlacementRow> rows)
+internal sealed class RuleScope(ImmutableArray<PlacementRow> rows, ImmutableArray<TargetDefinition> targets)
 {
+    private readonly Dictionary<string, HashSet<string>> namesOf = targets.ToDictionary(target => target.Name, target => NamesOf(target, targets), StringComparer.Ordinal);
+
     /// <summary>Rows in scope: those it is only for (all, if it does not say), less those it excepts.</summary>
     public (RowSet InScope, RowSet Excepted) Of(StatementInfo info, ImmutableArray<string> movements)
     {
@@ -17,12 +19,27 @@ internal sealed class RuleScope(ImmutableArray<PlacementRow> rows)
         return (named.Without(excepted), excepted.And(named));
     }
 
-    /// <summary>Whether an entry covers a row: its movement, its target, or the target that it is part of.</summary>
-    public static bool Covers(ScopeEntry entry, PlacementRow row) =>
-        entry.Target is { } target
-            ? NameText.Same(target.Name, row.Target.Name) || (row.Target.Parent is not null && NameText.Same(target.Name, row.Target.Parent))
-            : entry.Movement is not null && NameText.Same(entry.Movement, row.Movement.Name);
+    // A target's own name and those of the targets that it is part of.
+    private static HashSet<string> NamesOf(TargetDefinition target, ImmutableArray<TargetDefinition> targets)
+    {
+        var names = new HashSet<string>(StringComparer.Ordinal);
+        for (var at = target; at is not null && names.Add(NameText.Key(at.Name));)
+        {
+            var parent = at.Parent;
+            at = parent is null ? null : targets.FirstOrDefault(other => NameText.Same(other.Name, parent));
+        }
+
+        return names;
+    }
+
+    private RowSet Rows(ScopeEntry entry)
+    {
+        var key = NameText.Key(entry.Target?.Name ?? entry.Movement ?? "");
+        return entry.Target is null
+            ? RowSet.Where(rows.Length, row => NameText.Key(rows[row].Movement.Name) == key)
+            : RowSet.Where(rows.Length, row => namesOf[rows[row].Target.Name].Contains(key));
+    }
 
     private RowSet Rows(ImmutableArray<ScopeEntry> entries) =>
-        entries.IsEmpty ? RowSet.None(rows.Length) : RowSet.Where(rows.Length, row => entries.Any(entry => Covers(entry, rows[row])));
+        entries.Aggregate(RowSet.None(rows.Length), (all, entry) => all.Or(Rows(entry)));
 }

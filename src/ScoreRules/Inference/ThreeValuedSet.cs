@@ -10,6 +10,9 @@ namespace ScoreRules.Inference;
 /// <param name="Possible">Rows where it holds or cannot be told.</param>
 public sealed record ThreeValuedSet(RowSet Certain, RowSet Possible)
 {
+    /// <summary>Rows where it does not hold.</summary>
+    public RowSet DidNotHold => Possible.Complement();
+
     /// <summary>Rows where it cannot be told.</summary>
     public RowSet CouldNotTell => Possible.Without(Certain);
 
@@ -30,6 +33,9 @@ public sealed record ThreeValuedSet(RowSet Certain, RowSet Possible)
 
     /// <summary>The opposite.</summary>
     public ThreeValuedSet Not() => new(Possible.Complement(), Certain.Complement());
+
+    /// <summary>The same inside some rows; outside them it does not hold.</summary>
+    public ThreeValuedSet Within(RowSet rows) => new(Certain.And(rows), Possible.And(rows));
 
     /// <summary>What is known of one row.</summary>
     public Verdict VerdictOf(int row) => Certain.Contains(row) ? Verdict.Held : Possible.Contains(row) ? Verdict.CouldNotTell : Verdict.DidNotHold;

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using NRules.RuleModel;
 using ScoreRules.Catalogue;
 using ScoreRules.Inference.Facts;
@@ -6,10 +7,10 @@ using ScoreRules.Language.Binding;
 namespace ScoreRules.Inference;
 
 /// <summary>What the actions of the rules do: evaluate the statement for all rows, keep the result, insert what others wait for.</summary>
-internal sealed class Workspace(FactTable facts)
+internal sealed class Workspace(FactTable facts, ImmutableArray<TargetDefinition> targets)
 {
     private readonly ConditionEvaluator evaluator = new(facts);
-    private readonly RuleScope scope = new(facts.Rows);
+    private readonly RuleScope scope = new(facts.Rows, targets);
 
     /// <summary>Results by statement.</summary>
     public Dictionary<BoundStatement, RuleOutcome> Outcomes { get; } = new(ReferenceEqualityComparer.Instance);
@@ -23,16 +24,14 @@ internal sealed class Workspace(FactTable facts)
     /// <summary>A rule of the author fires.</summary>
     public void FireRule(IContext context, ConditionalStatement rule)
     {
-        Firings++;
         var movements = rule is ExclusionDefinition exclusion ? exclusion.Movements : [];
-        Keep(rule, evaluator.Evaluate(rule.Condition, Matched(context)), rule.Info, movements);
+        Guarded(rule.Info, () => Keep(rule, evaluator.Evaluate(rule.Condition, Matched(context)), rule.Info, movements));
     }
 
     /// <summary>A statement that calls a fact fires: its part goes to working memory.</summary>
     public void FireCall(IContext context, CallDefinition call)
     {
-        Firings++;
-        var outcome = Keep(call, evaluator.Evaluate(call.Condition, Matched(context)), call.Info, []);
+        var outcome = Guarded(call.Info, () => Keep(call, evaluator.Evaluate(call.Condition, Matched(context)), call.Info, []));
         var part = new ThreeValuedSet(outcome.Effective, outcome.Effective.Or(outcome.CouldNotTell));
         context.InsertLinked("part", new ConceptPart(call, part));
     }
@@ -49,16 +48,35 @@ internal sealed class Workspace(FactTable facts)
     /// <summary>A recipe fires: its column goes to the fact table.</summary>
     public void FireRecipe(IContext context, RecipeDefinition recipe)
     {
-        Firings++;
         var concepts = Matched(context);
-        facts.SetWorkedOut(recipe.Result, RecipeKernel.Evaluate(recipe, facts, condition => evaluator.Evaluate(condition, concepts)));
+        var column = Guarded(recipe.Info, () => RecipeKernel.Evaluate(recipe, facts, condition => evaluator.Evaluate(condition, concepts)));
+        foreach (var row in scope.Of(recipe.Info, []).InScope.Complement())
+        {
+            column[row] = double.NaN;
+        }
+
+        facts.SetWorkedOut(recipe.Result, column);
         context.InsertLinked("column", new WorkedOut(recipe.Result.Index));
+    }
+
+    // Bound rules cannot fail; if one does all the same, the message names the author's rule.
+    private T Guarded<T>(StatementInfo info, Func<T> fire)
+    {
+        Firings++;
+        try
+        {
+            return fire();
+        }
+        catch (Exception exception) when (exception is not InferenceException)
+        {
+            throw InferenceException.InRule(info, exception);
+        }
     }
 
     private static Dictionary<string, ThreeValuedSet> Matched(IContext context) =>
         context.Match.Facts.Select(fact => fact.Value).OfType<Concept>().ToDictionary(concept => concept.Key, concept => concept.Rows, StringComparer.Ordinal);
 
-    private RuleOutcome Keep(BoundStatement statement, ThreeValuedSet condition, StatementInfo info, System.Collections.Immutable.ImmutableArray<string> movements)
+    private RuleOutcome Keep(BoundStatement statement, ThreeValuedSet condition, StatementInfo info, ImmutableArray<string> movements)
     {
         var (inScope, excepted) = scope.Of(info, movements);
         var outcome = new RuleOutcome(

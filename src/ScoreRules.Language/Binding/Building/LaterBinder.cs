@@ -7,7 +7,7 @@ namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
 /// Checks the names of statements that have no effect yet, and lists them: studies, evidence, weights by comparison,
-/// places, profiles, choices, questions and changes of a base.
+/// places, choices, questions and changes of a base.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
@@ -28,7 +28,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place || spec == QuestionGrammar.Profile
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place
         || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
 
     private void Check(StatementSyntax statement)
