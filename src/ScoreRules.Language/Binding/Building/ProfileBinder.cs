@@ -57,7 +57,7 @@ internal sealed class ProfileBinder(BindContext context, InfoBinder info)
         var place = statement.At(name.Span);
         context.Error("SR2013", $"\"{name.Text}\" is not a joint that movements are rated for", statement, name.Span, "",
             near.IsEmpty
-                ? [new Suggestion($"joints are: {string.Join(", ", joints)}")]
+                ? [new Suggestion(joints.Count == 0 ? $"declare how movements are rated for it: \"attribute {name.Text}{Stress}\"" : $"joints are: {string.Join(", ", joints)}")]
                 : [.. near.Select(joint => new Suggestion($"did you mean \"{joint}\"?", new TextEdit(place, joint), near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
         return null;
     }
