@@ -31,14 +31,15 @@ internal sealed class FactColumns(RowFacts facts)
 
     private NumberColumn MakeNumbers(AttributeDefinition attribute)
     {
-        var column = new double[facts.Rows.Length];
-        for (var row = 0; row < column.Length; row++)
+        var count = facts.Rows.Length;
+        var column = NumberColumn.Blank(count);
+        for (var row = 0; row < count; row++)
         {
             var value = facts.Fact(row, attribute).Value;
             column[row] = value.IsKnown ? value.Number : double.NaN;
         }
 
-        return new NumberColumn(column);
+        return new NumberColumn(count, column);
     }
 
     private WordColumn MakeWords(AttributeDefinition attribute)

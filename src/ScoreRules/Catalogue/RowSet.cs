@@ -11,10 +11,16 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
     // Bits behind the last row are always 0, so that counting and comparing need no mask.
     private readonly ulong[] words;
 
-    private RowSet(int size, ulong[] words)
+    // Known without counting: most rules are about every row and override nothing, and such sets need no joining.
+    private readonly bool isAll;
+    private readonly bool isNone;
+
+    private RowSet(int size, ulong[] words, bool isAll = false, bool isNone = false)
     {
         Size = size;
         this.words = words;
+        this.isAll = isAll;
+        this.isNone = isNone;
     }
 
     /// <summary>Number of rows there are, in the set or not.</summary>
@@ -40,7 +46,7 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
 
     /// <summary>No rows.</summary>
     /// <param name="size">Number of rows there are.</param>
-    public static RowSet None(int size) => new(size, new ulong[WordsFor(size)]);
+    public static RowSet None(int size) => new(size, new ulong[WordsFor(size)], isNone: true);
 
     /// <summary>Every row.</summary>
     /// <param name="size">Number of rows there are.</param>
@@ -48,7 +54,7 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
     {
         var filled = new ulong[WordsFor(size)];
         Array.Fill(filled, ulong.MaxValue);
-        return FromWords(size, filled);
+        return new RowSet(size, FromWords(size, filled).words, isAll: true);
     }
 
     /// <summary>The rows named; each from 0 to below <paramref name="size"/>.</summary>
@@ -71,16 +77,28 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
     public bool Contains(int row) => (uint)row < (uint)Size && (words[row / BitsInWord] >> (row % BitsInWord) & 1) != 0;
 
     /// <summary>Rows in both sets.</summary>
-    public RowSet And(RowSet other) => Combine(other, static (left, right) => left & right);
+    public RowSet And(RowSet other)
+    {
+        CheckSize(other);
+        return isAll || other.isNone ? other : isNone || other.isAll ? this : Combine<Both>(other);
+    }
 
     /// <summary>Rows in one set or in both.</summary>
-    public RowSet Or(RowSet other) => Combine(other, static (left, right) => left | right);
+    public RowSet Or(RowSet other)
+    {
+        CheckSize(other);
+        return isAll || other.isNone ? this : isNone || other.isAll ? other : Combine<Either>(other);
+    }
 
     /// <summary>Rows in this set that are not in the other.</summary>
-    public RowSet AndNot(RowSet other) => Combine(other, static (left, right) => left & ~right);
+    public RowSet AndNot(RowSet other)
+    {
+        CheckSize(other);
+        return isNone || other.isNone ? this : Combine<OnlyFirst>(other);
+    }
 
     /// <summary>Rows that are not in the set.</summary>
-    public RowSet Not() => Combine(this, static (left, _) => ~left);
+    public RowSet Not() => Combine<Neither>(this);
 
     /// <summary>Whether every row of this set is in the other too.</summary>
     public bool IsSubsetOf(RowSet other)
@@ -148,13 +166,13 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
     /// <summary>Number of words that hold so many rows.</summary>
     internal static int WordsFor(int size) => (size + BitsInWord - 1) / BitsInWord;
 
-    private RowSet Combine(RowSet other, Func<ulong, ulong, ulong> join)
+    private RowSet Combine<TJoin>(RowSet other)
+        where TJoin : IJoin
     {
-        CheckSize(other);
         var joined = new ulong[words.Length];
         for (var i = 0; i < joined.Length; i++)
         {
-            joined[i] = join(words[i], other.words[i]);
+            joined[i] = TJoin.Join(words[i], other.words[i]);
         }
 
         return FromWords(Size, joined);
@@ -166,5 +184,31 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
         {
             throw new ArgumentException($"A set over {Size} rows cannot be joined with one over {other.Size}.", nameof(other));
         }
+    }
+
+    // Types rather than delegates, so that each loop is compiled with its own operation inside.
+    private interface IJoin
+    {
+        static abstract ulong Join(ulong left, ulong right);
+    }
+
+    private readonly struct Both : IJoin
+    {
+        public static ulong Join(ulong left, ulong right) => left & right;
+    }
+
+    private readonly struct Either : IJoin
+    {
+        public static ulong Join(ulong left, ulong right) => left | right;
+    }
+
+    private readonly struct OnlyFirst : IJoin
+    {
+        public static ulong Join(ulong left, ulong right) => left & ~right;
+    }
+
+    private readonly struct Neither : IJoin
+    {
+        public static ulong Join(ulong left, ulong right) => ~(left | right);
     }
 }

@@ -18,8 +18,10 @@ internal sealed class ConditionEvaluator
     {
         AttributeTest test => Test(test, source),
         CalledTest called => source.Concept(called.Fact),
-        AllOf all => all.Parts.Aggregate(Everywhere(source), (rows, part) => rows.And(Evaluate(part, source))),
-        AnyOf any => any.Parts.Aggregate(ThreeValuedSet.Nowhere(source.Facts.RowCount), (rows, part) => rows.Or(Evaluate(part, source))),
+        AllOf { Parts.IsEmpty: false } all => all.Parts.Select(part => Evaluate(part, source)).Aggregate((rows, part) => rows.And(part)),
+        AnyOf { Parts.IsEmpty: false } any => any.Parts.Select(part => Evaluate(part, source)).Aggregate((rows, part) => rows.Or(part)),
+        AllOf => Everywhere(source),
+        AnyOf => Everywhere(source).Not(),
         Unless unless => Evaluate(unless.Part, source).Not(),
         Everything => Everywhere(source),
         _ => throw new InvalidOperationException($"A condition of the kind {condition.GetType().Name} cannot be answered."),

@@ -40,14 +40,18 @@ public sealed class InferencePlan
 
     private ImmutableArray<RuleOutcome> OutcomesOf(RankingFacts ranking)
     {
-        var kept = rules.Kept.Select((statement, slot) => new RuleOutcome(
-            statement,
-            ranking.Answer(slot),
-            ranking.Scope.InScope(statement),
-            ranking.Answer(slot).Held.And(ranking.Scope.Named(statement)).And(ranking.Scope.Excepted(statement)),
-            RowSet.None(ranking.Facts.RowCount))).ToImmutableArray();
-        var unopposed = kept.ToDictionary(outcome => outcome.Statement, outcome => outcome.Effective, (IEqualityComparer<BoundStatement>)ReferenceEqualityComparer.Instance);
-        var overriding = new Overriding(rules.Acting, statement => unopposed[statement]);
-        return [.. kept.Select(outcome => outcome.Statement is ConditionalStatement acting ? outcome.OverriddenIn(overriding.RowsOf(acting)) : outcome)];
+        var kept = rules.Kept.Select((statement, slot) => (Statement: statement, Condition: ranking.Answer(slot), InScope: ranking.Scope.InScope(statement))).ToList();
+        var held = kept.ToDictionary(answer => answer.Statement, answer => answer.Condition.Held.And(answer.InScope), (IEqualityComparer<BoundStatement>)ReferenceEqualityComparer.Instance);
+        var overriding = new Overriding(rules.Acting, statement => held[statement]);
+        var nowhere = RowSet.None(ranking.Facts.RowCount);
+        return
+        [
+            .. kept.Select(answer => new RuleOutcome(
+                answer.Statement,
+                answer.Condition,
+                answer.InScope,
+                ranking.Scope.Excepted(answer.Statement).And(ranking.Scope.Named(answer.Statement)).And(answer.Condition.Held),
+                answer.Statement is ConditionalStatement acting ? overriding.RowsOf(acting) : nowhere)),
+        ];
     }
 }

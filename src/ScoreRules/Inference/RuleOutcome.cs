@@ -16,7 +16,4 @@ public sealed record RuleOutcome(BoundStatement Statement, ThreeValuedSet Condit
 
     /// <summary>Rows in scope where its condition cannot be told.</summary>
     public RowSet CouldNotTell { get; } = Condition.CouldNotTell.And(InScope);
-
-    /// <summary>The same with rows where another statement has overridden it.</summary>
-    internal RuleOutcome OverriddenIn(RowSet rows) => new(Statement, Condition, InScope, Exempt, rows);
 }

@@ -9,17 +9,20 @@ namespace ScoreRules.Inference;
 internal sealed class ScopeRows
 {
     private readonly FactTable facts;
-    private readonly ILookup<string, int> byMovement;
-    private readonly ILookup<string, int> byTarget;
+    private readonly RowSet none;
+    // Made when a scope first asks for them: most rules are about every row.
+    private readonly Lazy<ILookup<string, int>> byMovement;
+    private readonly Lazy<ILookup<string, int>> byTarget;
 
-    /// <summary>Sorts the rows of a table by movement and by target, sub-targets under their parents too.</summary>
+    /// <summary>Reads the rows of a table.</summary>
     public ScopeRows(FactTable facts)
     {
         this.facts = facts;
-        byMovement = facts.Rows.ToLookup(row => NameText.Key(row.Movement.Name), row => row.Index, StringComparer.Ordinal);
-        byTarget = facts.Rows.GroupBy(row => row.Target.Index)
+        none = RowSet.None(facts.RowCount);
+        byMovement = new(() => facts.Rows.ToLookup(row => NameText.Key(row.Movement.Name), row => row.Index, StringComparer.Ordinal));
+        byTarget = new(() => facts.Rows.GroupBy(row => row.Target.Index)
             .SelectMany(rows => WithParents(rows.First().Target).SelectMany(_ => rows, (name, row) => (Name: name, row.Index)))
-            .ToLookup(pair => pair.Name, pair => pair.Index, StringComparer.Ordinal);
+            .ToLookup(pair => pair.Name, pair => pair.Index, StringComparer.Ordinal));
     }
 
     /// <summary>Rows that a statement names, before exceptions: all, unless it says <c>only for</c> or names movements.</summary>
@@ -27,23 +30,22 @@ internal sealed class ScopeRows
     {
         var only = statement.Info.OnlyFor.IsEmpty ? facts.All : RowsOf(statement.Info.OnlyFor);
         return statement is ExclusionDefinition { Movements.IsEmpty: false } exclusion
-            ? only.And(Set(exclusion.Movements.SelectMany(movement => byMovement[NameText.Key(movement)])))
+            ? only.And(Set(exclusion.Movements.SelectMany(movement => byMovement.Value[NameText.Key(movement)])))
             : only;
     }
 
     /// <summary>Rows that a statement excepts.</summary>
-    public RowSet Excepted(BoundStatement statement) => RowsOf(statement.Info.ExceptFor);
+    public RowSet Excepted(BoundStatement statement) => statement.Info.ExceptFor.IsEmpty ? none : RowsOf(statement.Info.ExceptFor);
 
     /// <summary>Rows that a statement is about: exceptions win.</summary>
-    public RowSet InScope(BoundStatement statement) =>
-        statement.Info.ExceptFor.IsEmpty ? Named(statement) : Named(statement).AndNot(Excepted(statement));
+    public RowSet InScope(BoundStatement statement) => Named(statement).AndNot(Excepted(statement));
 
     private RowSet RowsOf(ImmutableArray<ScopeEntry> entries) => Set(entries.SelectMany(RowsOf));
 
     private IEnumerable<int> RowsOf(ScopeEntry entry)
     {
-        var ofTarget = entry.Target is { } target ? byTarget[NameText.Key(target.Name)] : [];
-        return entry.Movement is { } movement ? ofTarget.Concat(byMovement[NameText.Key(movement)]) : ofTarget;
+        var ofTarget = entry.Target is { } target ? byTarget.Value[NameText.Key(target.Name)] : [];
+        return entry.Movement is { } movement ? ofTarget.Concat(byMovement.Value[NameText.Key(movement)]) : ofTarget;
     }
 
     private RowSet Set(IEnumerable<int> rows) => RowSet.Of(facts.RowCount, rows);

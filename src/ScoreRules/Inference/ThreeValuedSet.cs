@@ -13,7 +13,7 @@ public sealed record ThreeValuedSet
     /// <param name="possible">Rows where it holds or cannot be told; must contain <paramref name="certain"/>.</param>
     public ThreeValuedSet(RowSet certain, RowSet possible)
     {
-        if (!certain.IsSubsetOf(possible))
+        if (!ReferenceEquals(certain, possible) && !certain.IsSubsetOf(possible))
         {
             throw new ArgumentException("What is certain must be possible.", nameof(certain));
         }
@@ -32,10 +32,13 @@ public sealed record ThreeValuedSet
     public RowSet Held => Certain;
 
     /// <summary>Rows where it cannot be told.</summary>
-    public RowSet CouldNotTell => Possible.AndNot(Certain);
+    public RowSet CouldNotTell => IsDecided ? RowSet.None(Certain.Size) : Possible.AndNot(Certain);
 
     /// <summary>Rows where it does not hold.</summary>
     public RowSet DidNotHold => Possible.Not();
+
+    // What is decided everywhere keeps one set for both, and is joined once.
+    private bool IsDecided => ReferenceEquals(Certain, Possible);
 
     /// <summary>Decided for every row: holds for these, does not hold for the others.</summary>
     public static ThreeValuedSet Decided(RowSet rows) => new(rows, rows);
@@ -50,16 +53,19 @@ public sealed record ThreeValuedSet
     public static ThreeValuedSet Nowhere(int size) => Decided(RowSet.None(size));
 
     /// <summary>Holds where both hold; does not hold where one does not.</summary>
-    public ThreeValuedSet And(ThreeValuedSet other) => new(Certain.And(other.Certain), Possible.And(other.Possible));
+    public ThreeValuedSet And(ThreeValuedSet other) =>
+        IsDecided && other.IsDecided ? Decided(Certain.And(other.Certain)) : new(Certain.And(other.Certain), Possible.And(other.Possible));
 
     /// <summary>Holds where one holds; does not hold where neither does.</summary>
-    public ThreeValuedSet Or(ThreeValuedSet other) => new(Certain.Or(other.Certain), Possible.Or(other.Possible));
+    public ThreeValuedSet Or(ThreeValuedSet other) =>
+        IsDecided && other.IsDecided ? Decided(Certain.Or(other.Certain)) : new(Certain.Or(other.Certain), Possible.Or(other.Possible));
 
     /// <summary>Holds where this does not, and the other way round.</summary>
-    public ThreeValuedSet Not() => new(Possible.Not(), Certain.Not());
+    public ThreeValuedSet Not() => IsDecided ? Decided(Certain.Not()) : new(Possible.Not(), Certain.Not());
 
     /// <summary>The same inside some rows; outside it does not hold.</summary>
-    public ThreeValuedSet Within(RowSet rows) => new(Certain.And(rows), Possible.And(rows));
+    public ThreeValuedSet Within(RowSet rows) =>
+        IsDecided ? Decided(Certain.And(rows)) : new(Certain.And(rows), Possible.And(rows));
 
     /// <summary>The answer for one row.</summary>
     public Verdict VerdictOf(int row) =>

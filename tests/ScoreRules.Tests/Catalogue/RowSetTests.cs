@@ -34,6 +34,22 @@ public sealed class RowSetTests
         other.GetHashCode().ShouldBe(a.GetHashCode());
     });
 
+    [Fact]
+    public void Joining_with_all_rows_or_none_agrees_with_the_same_sets_made_row_by_row() => Pairs.Sample(pair =>
+    {
+        var size = pair.Size;
+        RowSet[] quick = [RowSet.All(size), RowSet.None(size), RowSet.Of(size, pair.Left)];
+        RowSet[] plain = [RowSet.Of(size, Enumerable.Range(0, size)), RowSet.Of(size, []), RowSet.Of(size, pair.Left)];
+        for (var i = 0; i < 9; i++)
+        {
+            var (left, right) = (quick[i / 3], quick[i % 3]);
+            var (plainLeft, plainRight) = (plain[i / 3], plain[i % 3]);
+            left.And(right).Equals(plainLeft.And(plainRight)).ShouldBeTrue();
+            left.Or(right).Equals(plainLeft.Or(plainRight)).ShouldBeTrue();
+            left.AndNot(right).Equals(plainLeft.AndNot(plainRight)).ShouldBeTrue();
+        }
+    });
+
     [Theory]
     [InlineData(0)]
     [InlineData(1)]
@@ -60,8 +76,13 @@ public sealed class RowSetTests
     public void A_row_that_is_not_there_cannot_be_put_in() => Should.Throw<ArgumentOutOfRangeException>(() => RowSet.Of(3, [3]));
 
     [Fact]
-    public void Sets_over_other_numbers_of_rows_cannot_be_joined() =>
+    public void Sets_over_other_numbers_of_rows_cannot_be_joined()
+    {
         Should.Throw<ArgumentException>(() => RowSet.All(64).And(RowSet.All(65))).Message.ShouldStartWith("A set over 64 rows cannot be joined with one over 65.");
+        Should.Throw<ArgumentException>(() => RowSet.All(64).Or(RowSet.All(65)));
+        Should.Throw<ArgumentException>(() => RowSet.All(64).AndNot(RowSet.None(65)));
+        Should.Throw<ArgumentException>(() => RowSet.All(64).IsSubsetOf(RowSet.All(65)));
+    }
 
     [Fact]
     public void Sets_over_other_numbers_of_rows_differ() => RowSet.None(3).Equals(RowSet.None(4)).ShouldBeFalse();

@@ -12,11 +12,11 @@ internal static class RecipeKernel
     /// <summary>The numbers made.</summary>
     public static NumberColumn Run(RecipeDefinition recipe, IFactSource source, ConditionEvaluator evaluator, RowSet inScope)
     {
-        var numbers = new double[source.Facts.RowCount];
-        Array.Fill(numbers, double.NaN);
+        var count = source.Facts.RowCount;
+        var numbers = NumberColumn.Blank(count);
         foreach (var step in recipe.Steps)
         {
-            Take(step, numbers, source, evaluator);
+            Take(step, numbers.AsSpan(0, count), source, evaluator);
         }
 
         foreach (var row in inScope.Not())
@@ -24,10 +24,10 @@ internal static class RecipeKernel
             numbers[row] = double.NaN;
         }
 
-        return new NumberColumn(numbers);
+        return new NumberColumn(count, numbers);
     }
 
-    private static void Take(RecipeStep step, double[] numbers, IFactSource source, ConditionEvaluator evaluator)
+    private static void Take(RecipeStep step, Span<double> numbers, IFactSource source, ConditionEvaluator evaluator)
     {
         var where = step.Condition is null ? null : evaluator.Evaluate(step.Condition, source);
         var column = step.Attribute is null ? null : source.Facts.Numbers(step.Attribute);
