@@ -22,6 +22,12 @@ public sealed record MovementDeclaration(StatementInfo Info) : BoundStatement(In
     /// <summary>Targets it trains; empty when inherited or not said.</summary>
     public ImmutableArray<TargetDefinition> Trains { get; init; } = [];
 
+    /// <summary>Where <c>trains</c> stands; null when not said. Said without a known target means that the fault was reported.</summary>
+    public SourceLocation? TrainsLocation { get; init; }
+
+    /// <summary>Whether everything it states was understood; false when a fault in it was reported.</summary>
+    public bool IsWhole { get; init; } = true;
+
     /// <summary>Facts stated about it.</summary>
     public ImmutableArray<StatedFact> Facts { get; init; } = [];
 }

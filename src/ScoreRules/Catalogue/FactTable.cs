@@ -43,7 +43,7 @@ public sealed class FactTable
         }
 
         var person = ruleset.Attributes.FirstOrDefault(attribute => attribute is { IsAboutThePerson: true, IsWord: true })?.Index;
-        var alike = ruleset.Attributes.FirstOrDefault(attribute => NameText.Same(attribute.Name, FactTableInputs.LikenessAttribute))?.Index;
+        var alike = ruleset.Attributes.FirstOrDefault(attribute => NameText.Same(attribute.Name, WellKnownAttributes.Likeness))?.Index;
         return new FactTable(new FactColumns(new RowFacts(rows, inputs, person, alike)), ImmutableDictionary<int, NumberColumn>.Empty) { Targets = ruleset.Targets };
     }
 

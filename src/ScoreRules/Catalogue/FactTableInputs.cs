@@ -5,8 +5,4 @@ namespace ScoreRules.Catalogue;
 /// <summary>What a ranking knows beside the catalogue.</summary>
 /// <param name="Audience">Codes of the words that the profile says of the person; empty means known to be none of them.</param>
 /// <param name="Likeness">Likeness to the benchmark by row, in % from 0 to 100, NaN where it cannot be told; null when nobody computed it.</param>
-public sealed record FactTableInputs(ImmutableArray<int> Audience, IReadOnlyList<double>? Likeness)
-{
-    /// <summary>Name of the built-in attribute that holds the likeness between a movement and its target's benchmark.</summary>
-    public const string LikenessAttribute = "likeness to the benchmark";
-}
+public sealed record FactTableInputs(ImmutableArray<int> Audience, IReadOnlyList<double>? Likeness);

@@ -80,7 +80,7 @@ public sealed class ConditionTrace
             Verdict.DidNotHold => Verdict.Held,
             _ => Verdict.CouldNotTell,
         },
-        _ => inferred.Evaluator.Evaluate(Condition, inferred).VerdictOf(row),
+        _ => inferred.VerdictOf(Condition, row),
     };
 
     private Verdict Undecided(Verdict otherwise) => Parts.Any(part => part.Verdict == Verdict.CouldNotTell) ? Verdict.CouldNotTell : otherwise;

@@ -48,6 +48,9 @@ public sealed class InferenceResult : IFactSource
     /// <summary>Where a called fact holds; nowhere when no statement makes it.</summary>
     public ThreeValuedSet Concept(string name) => concepts.GetValueOrDefault(NameText.Key(name)) ?? ThreeValuedSet.Nowhere(Facts.RowCount);
 
-    /// <summary>Ways in to a called fact, in the order of the house.</summary>
-    internal IEnumerable<CallDefinition> CallsOf(string fact) => calls[NameText.Key(fact)];
+    /// <summary>The answer of a condition for one row, be it one that stands in no rule, such as a profile's.</summary>
+    public Verdict VerdictOf(Condition condition, int row) => Evaluator.Evaluate(condition, this).VerdictOf(row);
+
+    /// <summary>The statements that make a called fact, in the order of the house.</summary>
+    public IEnumerable<CallDefinition> CallsOf(string fact) => calls[NameText.Key(fact)];
 }

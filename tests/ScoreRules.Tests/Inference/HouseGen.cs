@@ -18,7 +18,7 @@ internal static class HouseGen
         Attribute(2, "grip", AttributeKind.OneOf) with { Values = ["neutral", "pronated", "free"] },
         Attribute(3, "kit", AttributeKind.SomeOf) with { Values = ["bench", "cable", "bar", "box"] },
         Attribute(4, "audience", AttributeKind.SomeOf) with { Values = ["novice", "pregnant"], IsAboutThePerson = true },
-        Attribute(5, FactTableInputs.LikenessAttribute, AttributeKind.Measure) with { IsWorkedOut = true },
+        Attribute(5, WellKnownAttributes.Likeness, AttributeKind.Measure) with { IsWorkedOut = true },
     ];
 
     private static readonly List<AttributeDefinition> WorkedOut =

@@ -60,7 +60,7 @@ internal sealed class Scene(params string[] movements)
         Add(new AttributeDefinition(Ask.Info("attribute", name), AttributeKind.SomeOf) { Values = [.. allowed.Split(' ')], IsAboutThePerson = true }, movements.Select(_ => FactValue.Unknown));
 
     public AttributeDefinition LikenessColumn() =>
-        Add(new AttributeDefinition(Ask.Info("attribute", FactTableInputs.LikenessAttribute), AttributeKind.Measure) { Unit = "%", IsWorkedOut = true }, movements.Select(_ => FactValue.Unknown));
+        Add(new AttributeDefinition(Ask.Info("attribute", WellKnownAttributes.Likeness), AttributeKind.Measure) { Unit = "%", IsWorkedOut = true }, movements.Select(_ => FactValue.Unknown));
 
     public AttributeDefinition WorkOut(string name, params RecipeStep[] steps)
     {

@@ -7,7 +7,7 @@ namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
 /// Checks the names of statements that have no effect yet, and lists them: studies, evidence, weights by comparison,
-/// places, profiles, choices, questions and changes of a base.
+/// places, choices, questions and changes of a base.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
@@ -28,7 +28,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place || spec == QuestionGrammar.Profile
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place
         || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
 
     private void Check(StatementSyntax statement)
@@ -70,9 +70,9 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
                 Movements([finding.First, finding.Second], statement);
             }
 
-            if (finding.Verdict == Verdict.BetterThan)
+            if (finding.Verdict == StudyVerdict.BetterThan)
             {
-                context.Words.Find(finding.Amount!.Name!, statement, "how much better is a word defined with \"say\"");
+                context.Words.Find(finding.Amount!.Name!, statement, $"how much better is a word of the house, such as \"say {finding.Amount!.Name!.Text} means at least 10 points\"");
             }
 
             foreach (var region in finding.Regions.Where(region => context.Targets.TryFind(region.Text) is null))

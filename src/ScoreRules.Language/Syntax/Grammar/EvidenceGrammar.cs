@@ -13,7 +13,7 @@ internal static class EvidenceGrammar
     public static readonly ClauseSpec<QuantitySyntax> LoneStudyAdds = new("lone study adds", Values.Points);
     public static readonly ClauseSpec<NameSyntax[]> Ignores = new("ignores", Names.List);
     public static readonly ClauseSpec<QuantitySyntax> Spreads = new("spreads to likeness of at least", Values.Percent);
-    public static readonly ClauseSpec<Superpower.Model.Unit> Freezes = Texts.Words("freezes benchmarks");
+    public static readonly ClauseSpec<NoContent> Freezes = Texts.Words("freezes benchmarks");
 
     public static readonly ClauseSpec<ComparesSyntax> Compares = new("compares",
         Primitives.Phrase("movements").Select(_ => new ComparesSyntax("movements", null))
@@ -28,9 +28,9 @@ internal static class EvidenceGrammar
 
     public static readonly ClauseSpec<QuantitySyntax> Lasted = new("lasted", Values.Number.Then(n => Primitives.Phrase("weeks").Or(Primitives.Phrase("week")).Select(_ => n)));
     public static readonly ClauseSpec<string> Design = new("design", StudyParsers.Design);
-    public static readonly ClauseSpec<Superpower.Model.Unit> ShowIt = Texts.Words("show it");
-    public static readonly ClauseSpec<Superpower.Model.Unit> WeighIt = Texts.Words("weigh it");
-    public static readonly ClauseSpec<Superpower.Model.Unit> HoldIt = Texts.Words("hold it");
+    public static readonly ClauseSpec<NoContent> ShowIt = Texts.Words("show it");
+    public static readonly ClauseSpec<NoContent> WeighIt = Texts.Words("weigh it");
+    public static readonly ClauseSpec<NoContent> HoldIt = Texts.Words("hold it");
     public static readonly ClauseSpec<(QuantitySyntax Share, TextSyntax? Because)> Trust =
         new("trust", Values.Percent.Then(share => Texts.Because.Maybe().Select(because => (share, because))));
 

@@ -27,7 +27,7 @@ internal static class HouseGrammar
         from againstWord in Primitives.Phrase("against")
         select (reasons, against));
 
-    public static readonly ClauseSpec<Superpower.Model.Unit> AsksForAGuess = Texts.Words("asks for a guess first");
+    public static readonly ClauseSpec<NoContent> AsksForAGuess = Texts.Words("asks for a guess first");
     public static readonly ClauseSpec<QuantitySyntax> Allows = new("allows", Values.Number.Then(n => Primitives.Phrase("personal judgements").Or(Primitives.Phrase("personal judgement")).Select(_ => n)));
     public static readonly ClauseSpec<BaseSyntax> BuildsOn = new("builds on",
         from name in Names.Until("version")
@@ -43,7 +43,7 @@ internal static class HouseGrammar
         from sex in Names.Single
         select new PersonSyntax(mass, stature, sex));
 
-    public static readonly ClauseSpec<Superpower.Model.Unit> AcceptsEvenLoad = Texts.Words("accepts an even load");
+    public static readonly ClauseSpec<NoContent> AcceptsEvenLoad = Texts.Words("accepts an even load");
 
     public static readonly HeadSpec Ruleset = new()
     {

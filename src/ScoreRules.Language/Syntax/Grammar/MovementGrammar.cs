@@ -27,11 +27,12 @@ internal static class MovementGrammar
     public static readonly ClauseSpec<NameSyntax> JustBelow = new("just below", Names.Single);
     public static readonly ClauseSpec<NameSyntax> JustAbove = new("just above", Names.Single);
     public static readonly ClauseSpec<NameSyntax> Beside = new("beside", Names.Single);
-    public static readonly ClauseSpec<Superpower.Model.Unit> OneTierHigher = Texts.Words("one tier higher");
-    public static readonly ClauseSpec<Superpower.Model.Unit> OneTierLower = Texts.Words("one tier lower");
+    public static readonly ClauseSpec<NoContent> OneTierHigher = Texts.Words("one tier higher");
+    public static readonly ClauseSpec<NoContent> OneTierLower = Texts.Words("one tier lower");
 
     public static readonly HeadSpec Movement = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("movement", Names.Single),
         NamedLine = Facts,
         Lines =

@@ -12,7 +12,7 @@ internal static class Reach
     public static readonly ClauseSpec<ConditionLineSyntax> And = new("and", Conditions.Line) { Continues = true };
     public static readonly ClauseSpec<ConditionLineSyntax> OrWhen = new("or when", Conditions.Line) { Continues = true };
     public static readonly ClauseSpec<ConditionLineSyntax> Unless = new("unless", Conditions.Line);
-    public static readonly ClauseSpec<Superpower.Model.Unit> Always = Texts.Words("always");
+    public static readonly ClauseSpec<NoContent> Always = Texts.Words("always");
 
     /// <summary>A condition.</summary>
     public static readonly ImmutableArray<ClauseUse> Condition = [When.May(), And.Repeat(), OrWhen.Repeat(), Unless.Repeat()];

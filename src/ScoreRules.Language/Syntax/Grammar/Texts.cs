@@ -20,7 +20,7 @@ internal static class Texts
     public static ClauseSpec<TextSyntax> Text(string starter) => new(starter, Rest, ScanMode.Text);
 
     /// <summary>A kind of line of fixed words only.</summary>
-    public static ClauseSpec<Superpower.Model.Unit> Words(string starter) => new(starter, Primitives.Nothing);
+    public static ClauseSpec<NoContent> Words(string starter) => new(starter, Primitives.Nothing);
 
     /// <summary>A line that must stand, once.</summary>
     public static ClauseUse Must(this ClauseSpec spec) => new(spec, Required: true, Once: true);

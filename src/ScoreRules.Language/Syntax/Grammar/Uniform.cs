@@ -12,9 +12,9 @@ internal static class Uniform
     public static readonly ClauseSpec<TextSyntax> Because = Texts.Text("because");
     public static readonly ClauseSpec<TextSyntax> Source = Texts.Text("source");
     public static readonly ClauseSpec<TextSyntax> Note = Texts.Text("note");
-    public static readonly ClauseSpec<Superpower.Model.Unit> Sure = Texts.Words("we are sure");
-    public static readonly ClauseSpec<Superpower.Model.Unit> Probable = Texts.Words("we think so");
-    public static readonly ClauseSpec<Superpower.Model.Unit> Shaky = Texts.Words("we may be wrong");
+    public static readonly ClauseSpec<NoContent> Sure = Texts.Words("we are sure");
+    public static readonly ClauseSpec<NoContent> Probable = Texts.Words("we think so");
+    public static readonly ClauseSpec<NoContent> Shaky = Texts.Words("we may be wrong");
     public static readonly ClauseSpec<NameSyntax[]> OnlyFor = new("only for", Names.List);
     public static readonly ClauseSpec<ExceptionSyntax> ExceptFor = new("except for", Names.List.Then(names => Texts.Because.Maybe().Select(text => new ExceptionSyntax([.. names], text))));
     public static readonly ClauseSpec<DateSyntax> From = new("from", Values.Date);

@@ -17,13 +17,13 @@ internal static class VocabularyGrammar
     public static readonly ClauseSpec<NameSyntax> InUnit = new("in", Unit());
     public static readonly ClauseSpec<NameSyntax[]> OneOf = new("one of", Names.List);
     public static readonly ClauseSpec<NameSyntax[]> SomeOf = new("some of", Names.List);
-    public static readonly ClauseSpec<Superpower.Model.Unit> SomeOfTheMuscles = Texts.Words("some of the muscles");
-    public static readonly ClauseSpec<Superpower.Model.Unit> YesOrNo = Texts.Words("yes or no");
+    public static readonly ClauseSpec<NoContent> SomeOfTheMuscles = Texts.Words("some of the muscles");
+    public static readonly ClauseSpec<NoContent> YesOrNo = Texts.Words("yes or no");
     public static readonly ClauseSpec<TextSyntax> DescribedAs = Texts.Text("described as");
     public static readonly ClauseSpec<(QuantitySyntax Step, TextSyntax Text)> Anchor = new("anchor", Values.Number.Then(step => Texts.Rest.Select(text => (step, text))), ScanMode.TextAfterNumber);
     public static readonly ClauseSpec<NameSyntax[]> AlsoKnownAs = new("also known as", Names.List);
-    public static readonly ClauseSpec<Superpower.Model.Unit> CountsForLikeness = Texts.Words("counts for likeness");
-    public static readonly ClauseSpec<Superpower.Model.Unit> AboutThePerson = Texts.Words("about the person");
+    public static readonly ClauseSpec<NoContent> CountsForLikeness = Texts.Words("counts for likeness");
+    public static readonly ClauseSpec<NoContent> AboutThePerson = Texts.Words("about the person");
     public static readonly ClauseSpec<TextSyntax> Latin = Texts.Text("latin");
     public static readonly ClauseSpec<NameSyntax[]> Crosses = new("crosses", Names.List);
 
@@ -36,6 +36,7 @@ internal static class VocabularyGrammar
 
     public static readonly HeadSpec Attribute = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("attribute", Names.Single),
         Lines =
         [
@@ -47,18 +48,20 @@ internal static class VocabularyGrammar
 
     public static readonly HeadSpec Muscle = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("muscle", Names.Single),
         Lines = [Latin.May(), Crosses.May(), AlsoKnownAs.Repeat(), DescribedAs.May(), .. Uniform.Lines],
     };
 
     public static readonly HeadSpec Target = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("target", Names.Single),
         Lines = [MadeOf.Must(), Benchmark.Must(), PartOf.May(), DescribedAs.May(), .. Uniform.Lines],
     };
 
     public static readonly HeadSpec Tiers = new() { FirstLine = Texts.Words("tiers"), NamedLine = Tier, Lines = [Tier.MustRepeat(), .. Uniform.Lines] };
-    public static readonly HeadSpec Say = new() { FirstLine = SayHead, Lines = Uniform.Lines };
+    public static readonly HeadSpec Say = new() { FirstLine = SayHead, DeclaresName = true, Lines = Uniform.Lines };
 
     private static TokenListParser<TokenKind, NameSyntax> Unit() =>
         Names.Single.Or(Primitives.Token(TokenKind.Percent, "%", literal: true).Or(Primitives.Token(TokenKind.Degree, "°", literal: true))

@@ -3,4 +3,4 @@ using System.Collections.Immutable;
 namespace ScoreRules.Language.Syntax.Nodes;
 
 /// <summary>One line of what a study found.</summary>
-internal sealed record FindingSyntax(NameSyntax First, Verdict Verdict, OperandSyntax? Amount, NameSyntax Second, ImmutableArray<NameSyntax> Regions);
+internal sealed record FindingSyntax(NameSyntax First, StudyVerdict Verdict, OperandSyntax? Amount, NameSyntax Second, ImmutableArray<NameSyntax> Regions);

@@ -1,3 +1,4 @@
+using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
 using Superpower;
 using Superpower.Model;
@@ -61,5 +62,5 @@ internal static class Primitives
         parser.Select(value => (T?)value).OptionalOrDefault();
 
     /// <summary>Nothing: for clauses whose starter says it all.</summary>
-    public static TokenListParser<TokenKind, Unit> Nothing { get; } = input => TokenListParserResult.Value(Unit.Value, input, input);
+    public static TokenListParser<TokenKind, NoContent> Nothing { get; } = input => TokenListParserResult.Value(default(NoContent), input, input);
 }

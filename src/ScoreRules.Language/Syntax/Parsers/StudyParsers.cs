@@ -6,12 +6,12 @@ namespace ScoreRules.Language.Syntax.Parsers;
 /// <summary>Lines of the statement <c>study</c>.</summary>
 internal static class StudyParsers
 {
-    private static readonly TokenListParser<TokenKind, (Verdict Verdict, OperandSyntax? Amount)> Verdicts =
-        Primitives.Phrase("about the same as").Select(_ => (Verdict.AboutTheSame, (OperandSyntax?)null))
-            .Or(Primitives.Phrase("within").IgnoreThen(Values.Value).Then(value => Primitives.Phrase("of").Select(_ => (Verdict.Within, (OperandSyntax?)new OperandSyntax(value, null)))))
-            .Or(Primitives.Phrase("unclear against").Select(_ => (Verdict.Unclear, (OperandSyntax?)null)))
-            .Or(Primitives.Phrase("split against").Select(_ => (Verdict.Split, (OperandSyntax?)null)))
-            .Or(Names.Until("better than").Then(word => Primitives.Phrase("better than").Select(_ => (Verdict.BetterThan, (OperandSyntax?)new OperandSyntax(null, word)))));
+    private static readonly TokenListParser<TokenKind, (StudyVerdict Verdict, OperandSyntax? Amount)> Verdicts =
+        Primitives.Phrase("about the same as").Select(_ => (StudyVerdict.AboutTheSame, (OperandSyntax?)null))
+            .Or(Primitives.Phrase("within").IgnoreThen(Values.Value).Then(value => Primitives.Phrase("of").Select(_ => (StudyVerdict.Within, (OperandSyntax?)new OperandSyntax(value, null)))))
+            .Or(Primitives.Phrase("unclear against").Select(_ => (StudyVerdict.Unclear, (OperandSyntax?)null)))
+            .Or(Primitives.Phrase("split against").Select(_ => (StudyVerdict.Split, (OperandSyntax?)null)))
+            .Or(Names.Until("better than").Then(word => Primitives.Phrase("better than").Select(_ => (StudyVerdict.BetterThan, (OperandSyntax?)new OperandSyntax(null, word)))));
 
     /// <summary>What follows <c>found</c>.</summary>
     public static TokenListParser<TokenKind, FindingSyntax> Found { get; } =
@@ -30,7 +30,7 @@ internal static class StudyParsers
         from better in Primitives.Phrase("better than")
         from second in Names.Single
         from regions in Grammar.ScoringGrammar.ForTargets()
-        select new FindingSyntax(first, Verdict.MeasuredBetter, new OperandSyntax(value, null), second, [.. regions]);
+        select new FindingSyntax(first, StudyVerdict.MeasuredBetter, new OperandSyntax(value, null), second, [.. regions]);
 
     /// <summary>What follows <c>design</c>.</summary>
     public static TokenListParser<TokenKind, string> Design { get; } =

@@ -1,7 +1,7 @@
 namespace ScoreRules.Language;
 
 /// <summary>What a study says of two sides.</summary>
-public enum Verdict
+public enum StudyVerdict
 {
     /// <summary>At least so much better; one-sided.</summary>
     BetterThan,

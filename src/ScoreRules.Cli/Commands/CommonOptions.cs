@@ -1,0 +1,71 @@
+using System.CommandLine;
+using ScoreRules.Cli.Terminal;
+
+namespace ScoreRules.Cli.Commands;
+
+/// <summary>Options and arguments that several commands share.</summary>
+internal static class CommonOptions
+{
+    /// <summary><c>--format</c>.</summary>
+    public static Option<string> Format(params string[] forms)
+    {
+        var option = new Option<string>("--format") { Description = $"Form of the output: {string.Join(", ", forms)}.", DefaultValueFactory = _ => forms[0], HelpName = string.Join('|', forms) };
+        option.Validators.Add(result =>
+        {
+            var value = result.Tokens.Count == 0 ? forms[0] : result.Tokens[^1].Value;
+            if (!forms.Contains(value, StringComparer.Ordinal))
+            {
+                result.AddError($"There is no form \"{value}\". Forms are: {string.Join(", ", forms)}.");
+            }
+        });
+        return option;
+    }
+
+    /// <summary><c>--color</c>.</summary>
+    public static Option<string> Color()
+    {
+        var option = new Option<string>("--color") { Description = "Emphasis: auto (only on a terminal), always, never.", DefaultValueFactory = _ => "auto", HelpName = "auto|always|never" };
+        option.Validators.Add(result =>
+        {
+            if (result.Tokens.Count > 0 && result.Tokens[^1].Value is not ("auto" or "always" or "never"))
+            {
+                result.AddError($"--color takes auto, always or never, not \"{result.Tokens[^1].Value}\".");
+            }
+        });
+        return option;
+    }
+
+    /// <summary><c>--target</c>, which may be repeated.</summary>
+    public static Option<string[]> Target() => new("--target") { Description = "Only this target; may be given several times.", HelpName = "TARGET", DefaultValueFactory = _ => [] };
+
+    /// <summary><c>--profile</c>.</summary>
+    public static Option<string?> Profile() => new("--profile") { Description = "Look through one of the house's profiles: kit, sore joints, audience.", HelpName = "PROFILE" };
+
+    /// <summary>Names on the command line, so many at least and at most; one that starts with a dash is a mistyped option.</summary>
+    public static Argument<string[]> Names(string name, string description, int least, int most)
+    {
+        var argument = new Argument<string[]>(name) { Description = description, Arity = ArgumentArity.ZeroOrMore, DefaultValueFactory = _ => [] };
+        argument.Validators.Add(result =>
+        {
+            var dashed = result.Tokens.Where(token => token.Value.Length > 1 && token.Value[0] == '-').ToList();
+            foreach (var token in dashed)
+            {
+                result.AddError($"There is no option \"{token.Value}\" here.");
+            }
+
+            if (dashed.Count > 0)
+            {
+                return;
+            }
+
+            if (result.Tokens.Count < least || result.Tokens.Count > most)
+            {
+                result.AddError(result.Tokens.Count < least ? $"{name} is missing." : $"Too many names: \"{result.Tokens[most].Value}\". A name of several words goes in quotes.");
+            }
+        });
+        return argument;
+    }
+
+    /// <summary>Applies <c>--color</c>.</summary>
+    public static void Apply(Screen screen, string? color) => screen.Emphasise(color switch { "always" => true, "never" => false, _ => null });
+}

@@ -1,0 +1,70 @@
+using System.CommandLine;
+using ScoreRules.Catalogue;
+using ScoreRules.Cli.Terminal;
+using ScoreRules.Houses;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Publishing;
+using ScoreRules.Tiering;
+
+namespace ScoreRules.Cli.Commands;
+
+/// <summary><c>explain</c>: everything behind one movement's placements.</summary>
+internal static class ExplainCommand
+{
+    /// <summary>The command.</summary>
+    public static Command Create(Screen screen)
+    {
+        var names = CommonOptions.Names("HOUSE MOVEMENT", "A folder of rule text (left out, the current folder) and the name of a movement.", 1, 2);
+        var target = CommonOptions.Target();
+        var profile = CommonOptions.Profile();
+        var format = CommonOptions.Format("text", "json");
+        var color = CommonOptions.Color();
+        var command = new Command("explain", "Explains one movement: cautions, verdict, reasons, and the whole trail.") { names, target, profile, format, color };
+        command.SetAction(parsed =>
+        {
+            CommonOptions.Apply(screen, parsed.GetValue(color));
+            var typed = parsed.GetValue(names)!;
+            var judgement = Judge.Run(HouseFolder.Read(typed.Length == 2 ? typed[0] : OnlyMovement(typed[0])), parsed.GetValue(profile));
+            return judgement.HasErrors
+                ? FindingsPrinter.Stopped(judgement, screen)
+                : Explain(screen, judgement, Find(judgement, typed[^1]), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
+        });
+        return command;
+    }
+
+    private static string OnlyMovement(string typed) => Directory.Exists(typed)
+        ? throw new HouseException($"Which movement? Type: scorerules explain {typed} \"MOVEMENT\".")
+        : HouseChoice.Current();
+
+    private static Movement Find(Judgement judgement, string name)
+    {
+        if (judgement.Catalogue.Find(name) is { } movement)
+        {
+            return movement;
+        }
+
+        var all = judgement.Catalogue.Movements.SelectMany(known => known.Synonyms.Prepend(known.Name)).ToList();
+        var near = NameSuggester.Nearest(name, all);
+        var holding = near.IsEmpty ? [.. all.Where(known => name.Length > 2 && known.Contains(name, StringComparison.OrdinalIgnoreCase)).Take(5)] : near;
+        throw new HouseException($"There is no movement \"{name}\" in this house. {(holding.IsEmpty ? "scorerules rank lists all of them." : $"Did you mean {string.Join(", ", holding.Select(known => $"\"{known}\""))}?")}");
+    }
+
+    private static int Explain(Screen screen, Judgement judgement, Movement movement, string[] targets, string format)
+    {
+        var rankings = TargetChoice.Of(judgement, targets).Where(ranking => judgement.Explainer!.Explain(ranking, movement) is not null).ToList();
+        if (rankings.Count == 0)
+        {
+            screen.Error($"\"{movement.Name}\" is not ranked there. It trains {string.Join(", ", movement.Trains.Select(target => target.Name))}.");
+            return ExitCode.Misuse;
+        }
+
+        screen.Result(format == "json" ? JudgementJson.Explain(judgement, movement, rankings) : Text(judgement, movement, rankings));
+        return ExitCode.Fine;
+    }
+
+    private static string Text(Judgement judgement, Movement movement, List<TargetRanking> rankings)
+    {
+        var printer = new ExplanationText(judgement);
+        return string.Join("\n", rankings.Select(ranking => printer.Print(judgement.Explainer!.Explain(ranking, movement)!)));
+    }
+}

@@ -1,0 +1,108 @@
+using System.Collections.Immutable;
+using ScoreRules.Catalogue;
+using ScoreRules.Inference;
+using ScoreRules.Language.Binding;
+using ScoreRules.Language.Text;
+using ScoreRules.Scoring;
+using ScoreRules.Tiering;
+
+namespace ScoreRules.Explanation;
+
+/// <summary>Builds the tree behind a placement from the columns of the engine; nothing is worded here.</summary>
+public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, ScoreTable scores)
+{
+    private readonly ImmutableArray<ConditionalStatement> rules =
+    [
+        .. ruleset.Awards.Concat<ConditionalStatement>(ruleset.CancelOuts).Concat(ruleset.Limits).Concat(ruleset.Exclusions).Concat(ruleset.Cautions)
+            .OrderBy(rule => rule.Info.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare)),
+    ];
+
+    /// <summary>The explanation of a movement in a target; null when it is not ranked there.</summary>
+    public PlacementExplanation? Explain(TargetRanking ranking, Movement movement)
+    {
+        var placement = ranking.Of(movement);
+        var leftOut = ranking.LeftOut.FirstOrDefault(row => row.Row.Movement.Index == movement.Index);
+        return (placement?.Row ?? leftOut?.Row) is { } row ? Explain(ranking, row, placement, leftOut) : null;
+    }
+
+    /// <summary>Cautions shown for a row, most serious first.</summary>
+    public ImmutableArray<ShownCaution> CautionsOf(PlacementRow row) =>
+    [
+        .. ruleset.Cautions.Select(caution => (Caution: caution, Outcome: inferred.Outcome(caution)))
+            .Where(pair => pair.Outcome.Effective.Contains(row.Index) || pair.Outcome.CouldNotTell.Contains(row.Index))
+            .OrderByDescending(pair => pair.Caution.Severity).ThenBy(pair => pair.Caution.Text, StringComparer.Ordinal)
+            .Select(pair => new ShownCaution(pair.Caution, !pair.Outcome.Effective.Contains(row.Index))),
+    ];
+
+    private PlacementExplanation Explain(TargetRanking ranking, PlacementRow row, Placement? placement, LeftOutRow? leftOut)
+    {
+        var criteria = scores.Criteria.Select(column => Criterion(column, row, ranking.Benchmark)).OfType<CriterionExplanation>().ToImmutableArray();
+        var explained = new PlacementExplanation(row, ranking, placement, leftOut)
+        {
+            Cautions = CautionsOf(row),
+            CalledFacts = [.. ruleset.CalledFacts.Select(fact => Called(fact, row.Index))],
+            Criteria = criteria,
+            CriteriaPoints = scores.CriteriaPoints[row.Index],
+            WeightTotal = scores.WeightTotals[row.Index],
+            AwardPoints = scores.AwardPoints[row.Index],
+            PrincipleScore = scores.Principle[row.Index],
+            Rules = [.. rules.Select(rule => Rule(rule, row))],
+        };
+        return WithReasons(explained, ranking.Benchmark, new ReasonRule(ruleset));
+    }
+
+    private PlacementExplanation WithReasons(PlacementExplanation explained, PlacementRow? benchmark, ReasonRule worthTelling)
+    {
+        var awards = ruleset.Awards.Select(award => Award(award, explained.Row, benchmark)).OfType<Reason>();
+        var reasons = explained.Criteria.Select(criterion => Difference(criterion, benchmark)).Concat(awards)
+            .OrderByDescending(reason => Math.Abs(Rounding.Compared(reason.Points))).ThenBy(reason => reason.Name, StringComparer.Ordinal).ToImmutableArray();
+        return explained with { Reasons = reasons, For = worthTelling.For(reasons), Against = worthTelling.Against(reasons) };
+    }
+
+    private static Reason Difference(CriterionExplanation criterion, PlacementRow? benchmark) =>
+        new(criterion.Criterion.Name, benchmark is null ? criterion.Points : criterion.Difference, criterion.Criterion.Info, criterion);
+
+    private Reason? Award(AwardDefinition award, PlacementRow row, PlacementRow? benchmark)
+    {
+        var effective = inferred.Outcome(award).Effective;
+        var (own, others) = (effective.Contains(row.Index), benchmark is not null && effective.Contains(benchmark.Index));
+        return own == others ? null : new Reason(award.Info.Name ?? award.Info.Kind, own ? award.Points : -award.Points, award.Info, null, others);
+    }
+
+    private CriterionExplanation? Criterion(CriterionColumn column, PlacementRow row, PlacementRow? benchmark)
+    {
+        if (double.IsNaN(column.Worth[row.Index]) || column.Attributes[row.Target.Index] is not { } attribute)
+        {
+            return null;
+        }
+
+        var weight = column.Weights[row.Target.Index];
+        return new CriterionExplanation(column.Criterion, attribute, inferred.Facts.Fact(row.Index, attribute), weight, weight / scores.WeightTotals[row.Index], column.Worth[row.Index], column.Points[row.Index])
+        {
+            BenchmarkFact = benchmark is null ? null : inferred.Facts.Fact(benchmark.Index, attribute),
+            BenchmarkPoints = benchmark is null ? double.NaN : column.Points[benchmark.Index],
+        };
+    }
+
+    private CalledFactExplanation Called(string fact, int row)
+    {
+        var ways = ruleset.Calls.Where(call => NameText.Same(call.Fact, fact)).Select(call => (call, ConditionTrace.Explain(call.Condition, row, inferred)));
+        return new CalledFactExplanation(fact, inferred.Concept(fact).VerdictOf(row), [.. ways]);
+    }
+
+    private RuleExplanation Rule(ConditionalStatement rule, PlacementRow row)
+    {
+        var outcome = inferred.Outcome(rule);
+        var trace = ConditionTrace.Explain(rule.Condition, row.Index, inferred);
+        var effect = outcome.Effective.Contains(row.Index) ? RuleEffect.Held
+            : outcome.Overridden.Contains(row.Index) ? RuleEffect.Overridden
+            : outcome.Exempt.Contains(row.Index) ? RuleEffect.Exempt
+            : outcome.CouldNotTell.Contains(row.Index) ? RuleEffect.CouldNotTell
+            : RuleEffect.DidNotHold;
+        var exemption = effect == RuleEffect.Exempt ? rule.Info.ExceptFor.FirstOrDefault(entry => Excepts(entry, row)) : null;
+        return new RuleExplanation(rule, effect, trace, effect is RuleEffect.DidNotHold or RuleEffect.CouldNotTell ? trace.FirstDecisive() : null, exemption);
+    }
+
+    private static bool Excepts(ScopeEntry entry, PlacementRow row) =>
+        ScopeResolution.Covers(entry, row.Target) || (entry.Movement is not null && NameText.Same(entry.Movement, row.Movement.Name));
+}

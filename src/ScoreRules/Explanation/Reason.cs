@@ -1,0 +1,11 @@
+using ScoreRules.Language.Binding;
+
+namespace ScoreRules.Explanation;
+
+/// <summary>One thing that sets a placement apart from the benchmark (or, without one, that makes its score).</summary>
+/// <param name="Name">The criterion or rule, in the author's words.</param>
+/// <param name="Points">Points for (positive) or against (negative).</param>
+/// <param name="Statement">The statement behind it.</param>
+/// <param name="Criterion">The criterion's part, or null for points given or taken.</param>
+/// <param name="IsBenchmarks">For points given or taken: whether it is the benchmark that got them.</param>
+public sealed record Reason(string Name, double Points, StatementInfo Statement, CriterionExplanation? Criterion, bool IsBenchmarks = false);

@@ -1,0 +1,10 @@
+using System.Text.Json.Serialization;
+
+namespace ScoreRules.Publishing.Json;
+
+/// <summary>How the documents are written: camel case, indented, text as it is.</summary>
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n", DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
+[JsonSerializable(typeof(RankDocument))]
+[JsonSerializable(typeof(ExplainDocument))]
+[JsonSerializable(typeof(CheckDocument))]
+internal sealed partial class OutputContext : JsonSerializerContext;

@@ -1,0 +1,68 @@
+using System.Collections.Immutable;
+using System.Globalization;
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using ScoreRules.Catalogue;
+using ScoreRules.Language.Binding;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Profiles;
+using ScoreRules.Publishing.Json;
+using ScoreRules.Tiering;
+
+namespace ScoreRules.Publishing;
+
+/// <summary>Judgements as JSON, for programs: the same content as the text forms, numbers unrounded.</summary>
+public static class JudgementJson
+{
+    private const int SchemaVersion = 1;
+
+    // Readable quotes and accents: the output is a file or a terminal, never a script block.
+    private static readonly OutputContext Context = new(new JsonSerializerOptions(OutputContext.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+
+    /// <summary>Version of the program.</summary>
+    public static string ToolVersion => typeof(JudgementJson).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
+
+    /// <summary>Rankings.</summary>
+    public static string Rank(Judgement judgement, IReadOnlyList<TargetRanking> rankings)
+    {
+        var parts = new JsonParts(judgement.Explainer!);
+        var view = judgement.Profile is { } profile ? new ProfileView(judgement.Ruleset, judgement.Inferred!, profile) : null;
+        var cautions = new CautionList(rankings, judgement.Explainer!).At(CautionPlace.AboveTheRanking, CautionPlace.AtTheFoot);
+        var document = new RankDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(judgement), judgement.Profile?.Name, Inputs(judgement),
+            [.. cautions.Select(caution => JsonParts.Caution(caution.Caution, caution.Undecided))],
+            [.. rankings.Select(ranking => Target(parts, ranking, view?.Of(ranking)))],
+            [.. judgement.Expectations.Select(result => new ExpectationPart(result.Holds, result.Found, JsonParts.Rule(result.Expectation.Info)))],
+            [.. judgement.Ruleset.NotYetApplied.Select(JsonParts.Later)]);
+        return JsonSerializer.Serialize(document, Context.RankDocument) + "\n";
+    }
+
+    /// <summary>Explanations of one movement.</summary>
+    public static string Explain(Judgement judgement, Movement movement, IReadOnlyList<TargetRanking> rankings)
+    {
+        var parts = new JsonParts(judgement.Explainer!);
+        var document = new ExplainDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), movement.Name,
+            [.. rankings.Select(ranking => parts.Target(ranking, other => other.Index == movement.Index, withTrail: true, []))]);
+        return JsonSerializer.Serialize(document, Context.ExplainDocument) + "\n";
+    }
+
+    /// <summary>Findings.</summary>
+    public static string Check(IReadOnlyList<Diagnostic> findings, IEnumerable<NotYetApplied> later)
+    {
+        var document = new CheckDocument(
+            SchemaVersion, ToolVersion, Sentences.Education,
+            findings.Count(finding => finding.Severity == Severity.Error), findings.Count(finding => finding.Severity == Severity.Warning),
+            [.. findings.Select(JsonParts.Finding)], [.. later.Select(JsonParts.Later)]);
+        return JsonSerializer.Serialize(document, Context.CheckDocument) + "\n";
+    }
+
+    private static TargetPart Target(JsonParts parts, TargetRanking ranking, PersonalRanking? personal) =>
+        parts.Target(personal?.Ranking ?? ranking, _ => true, withTrail: false, personal is null ? [] : JsonParts.SetAside(personal));
+
+    private static RulesetPart? House(Judgement judgement) => judgement.Ruleset.House is { } house
+        ? new RulesetPart(house.Name, house.Version, house.Judges, house.CheckedOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+        : null;
+
+    private static ImmutableArray<InputPart> Inputs(Judgement judgement) => [.. judgement.Sources.Files.Select(file => new InputPart(file.Path, file.Sha256))];
+}

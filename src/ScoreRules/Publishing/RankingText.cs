@@ -1,0 +1,180 @@
+using Humanizer;
+using ScoreRules.Explanation;
+using ScoreRules.Language.Binding;
+using ScoreRules.Tiering;
+
+namespace ScoreRules.Publishing;
+
+/// <summary>Rankings for a terminal: cautions first, then tiers in words, each movement with its reasons.</summary>
+public sealed class RankingText(Judgement judgement)
+{
+    private const int NameWidth = 46;
+    private readonly Explainer explainer = judgement.Explainer ?? throw new InvalidOperationException("Nothing was ranked.");
+
+    /// <summary>The rankings given, one below another, as the judgement's profile sees them if it has one.</summary>
+    public string Print(IReadOnlyList<TargetRanking> whole)
+    {
+        var block = new TextBlock();
+        var personal = judgement.Profile is { } profile ? new PersonalText(judgement, profile, whole) : null;
+        var rankings = personal?.Rankings ?? whole;
+        PrintHead(block, rankings);
+        personal?.PrintHead(block);
+        foreach (var ranking in rankings)
+        {
+            block.Blank();
+            PrintTarget(block, ranking);
+            personal?.PrintSetAside(block, ranking.Target);
+        }
+
+        block.Blank();
+        PrintFoot(block, rankings);
+        return block.ToString();
+    }
+
+    private void PrintHead(TextBlock block, IReadOnlyList<TargetRanking> rankings)
+    {
+        if (judgement.Ruleset.House is { } house)
+        {
+            block.Wrapped($"{house.Name}, version {house.Version}{(house.WrittenBy is null ? "" : $", written by {house.WrittenBy}")}");
+        }
+
+        block.Wrapped(Sentences.Education);
+        foreach (var (caution, _, _) in new CautionList(rankings, explainer).At(CautionPlace.AboveTheRanking))
+        {
+            block.Labelled("First", caution.Text);
+        }
+
+        foreach (var failed in judgement.Expectations.Where(result => !result.Holds))
+        {
+            block.Labelled("Expectation", $"fails ({failed.Expectation.Info.Location}): {failed.Found}");
+        }
+    }
+
+    private void PrintTarget(TextBlock block, TargetRanking ranking)
+    {
+        var judges = judgement.Ruleset.House?.Judges is { } outcome ? $" for {outcome}" : "";
+        var against = ranking.Benchmark is null ? "" : $", against the {ranking.Benchmark.Movement.Name}";
+        block.Wrapped($"{ranking.Target.Name.Transform(To.SentenceCase)}: {"movement".ToQuantity(ranking.Placements.Length)}{judges}{against}");
+        if (ranking.BenchmarkIsYardstickOnly)
+        {
+            block.Wrapped("The benchmark is left out: it is a yardstick only.");
+        }
+
+        PrintFirst(block, ranking);
+        TierDefinition? better = null;
+        foreach (var tier in judgement.Ruleset.Tiers)
+        {
+            var inside = ranking.Placements.Where(placement => placement.Tier.Index == tier.Index).ToList();
+            if (inside.Count > 0)
+            {
+                PrintTier(block, ranking, tier, better, inside);
+            }
+
+            better = tier;
+        }
+
+        PrintLeftOut(block, ranking);
+    }
+
+    private void PrintFirst(TextBlock block, TargetRanking ranking)
+    {
+        var first = new CautionList([ranking], explainer).At(CautionPlace.BesideTheName);
+        if (first.IsEmpty)
+        {
+            return;
+        }
+
+        block.Blank();
+        block.Line("Read first");
+        foreach (var (caution, undecided, movements) in first)
+        {
+            var about = movements.Length == ranking.Placements.Length ? "all of them" : string.Join(", ", movements);
+            block.Wrapped($"{about}: {caution.Text}{(undecided ? " (could not be told from the facts; shown to be careful)" : "")}", 2);
+        }
+    }
+
+    private void PrintTier(TextBlock block, TargetRanking ranking, TierDefinition tier, TierDefinition? better, List<Placement> inside)
+    {
+        block.Blank();
+        block.Line(TextBlock.Pad($"{tier.Name}  ({Sentences.Range(tier, better)})", 62) + "points     gap");
+        foreach (var placement in inside)
+        {
+            var rank = placement.IsTied ? $"{NumberText.Count(placement.Rank)}=" : NumberText.Count(placement.Rank);
+            var gap = placement.IsBenchmark ? "benchmark" : NumberText.Signed(placement.Gap);
+            var name = TextBlock.Pad(placement.Row.Movement.Name, NameWidth);
+            block.Line($"{rank,4} {name}{new string(' ', 11)}{NumberText.Points(placement.Score),6}{(placement.IsBenchmark ? " " : "")}{gap,8}");
+            PrintReasons(block, explainer.Explain(ranking, placement.Row.Movement)!, placement);
+            PersonalText.PrintFlags(block, judgement.Profile, placement.Row.Movement);
+        }
+    }
+
+    private static void PrintReasons(TextBlock block, PlacementExplanation explained, Placement placement)
+    {
+        if (placement.IsBenchmark)
+        {
+            block.Wrapped("This is the benchmark: its gap is always zero.", 7);
+        }
+        else
+        {
+            var ahead = explained.For.IsEmpty ? "nothing worth naming" : Named(explained.For);
+            var behind = explained.Against.IsEmpty ? "nothing worth naming" : Named(explained.Against);
+            block.Wrapped($"for {ahead}; against {behind}", 7);
+        }
+
+        if (placement.Binding is not null)
+        {
+            block.Wrapped($"limit: {Sentences.Limits(placement)}", 7);
+        }
+    }
+
+    private static string Named(IEnumerable<Reason> reasons) => string.Join(", ", reasons.Select(reason => $"{reason.Name} {NumberText.Signed(reason.Points)}"));
+
+    private static void PrintLeftOut(TextBlock block, TargetRanking ranking)
+    {
+        if (ranking.LeftOut.IsEmpty)
+        {
+            return;
+        }
+
+        block.Blank();
+        foreach (var row in ranking.LeftOut)
+        {
+            var rule = row.Rules[0];
+            var why = rule.Info.Because is { } because ? $" \"{Sentences.Sentence(because)}\"" : "";
+            block.Labelled("Left out", $"{row.Row.Movement.Name}:{why} It keeps its score, {NumberText.Points(row.Score)}. ({rule.Info.Location})");
+        }
+    }
+
+    private void PrintFoot(TextBlock block, IReadOnlyList<TargetRanking> rankings)
+    {
+        foreach (var line in CouldNotTell(rankings))
+        {
+            block.Labelled("Could not tell", line);
+        }
+
+        if (!judgement.Ruleset.NotYetApplied.IsEmpty)
+        {
+            block.Labelled("No effect yet", $"read and checked only: {string.Join(", ", judgement.Ruleset.NotYetApplied.Select(later => $"{later.What} ({NumberText.Count(later.Count)})"))}; scorerules check says where");
+        }
+
+        foreach (var (caution, _, _) in new CautionList(rankings, explainer).At(CautionPlace.AtTheFoot))
+        {
+            block.Labelled(caution.Severity == CautionSeverity.Stop ? "Stop" : "Caution", caution.Text);
+        }
+
+        block.Labelled("Why", "scorerules explain HOUSE \"MOVEMENT\" shows the whole trail behind a placement.");
+        block.Wrapped("Points are rounded after adding. " + Sentences.Education);
+    }
+
+    private IEnumerable<string> CouldNotTell(IReadOnlyList<TargetRanking> rankings)
+    {
+        var explained = rankings.SelectMany(ranking => ranking.Placements.Select(placement => explainer.Explain(ranking, placement.Row.Movement)!));
+        var undecided = explained.SelectMany(tree => tree.Rules.Where(rule => rule.Effect == RuleEffect.CouldNotTell).Select(rule => (rule, tree.Row.Movement.Name)));
+        return undecided.GroupBy(pair => pair.rule.Rule.Info).Select(group =>
+        {
+            var missing = group.Select(pair => pair.rule.Decisive?.Attribute?.Name).OfType<string>().Distinct(StringComparer.Ordinal);
+            var movements = group.Select(pair => pair.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
+            return $"{group.Key.Title} ({group.Key.Location}): {string.Join(", ", missing)} is not recorded for {string.Join(", ", movements.Take(5))}{(movements.Count > 5 ? $" and {NumberText.Count(movements.Count - 5)} more" : "")}";
+        });
+    }
+}
