@@ -1,5 +1,7 @@
 using System.Diagnostics;
 using System.Text;
+using Shouldly;
+using Xunit;
 
 namespace ScoreRules.AcceptanceTests;
 

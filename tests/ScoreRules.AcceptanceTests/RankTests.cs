@@ -1,4 +1,6 @@
 using System.Text.Json;
+using Shouldly;
+using Xunit;
 
 namespace ScoreRules.AcceptanceTests;
 

@@ -1,3 +1,6 @@
+using Shouldly;
+using Xunit;
+
 namespace ScoreRules.AcceptanceTests;
 
 /// <summary>What a person who types the wrong thing gets: exit code 2 and a sentence that helps, never a stack trace.</summary>
