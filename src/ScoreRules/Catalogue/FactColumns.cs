@@ -12,6 +12,9 @@ internal sealed class FactColumns(RowFacts facts)
     /// <summary>What the columns are made of.</summary>
     public RowFacts Facts => facts;
 
+    /// <summary>The target of each row, by its index.</summary>
+    public int[] TargetOfRow { get; } = [.. facts.Rows.Select(row => row.Target.Index)];
+
     /// <summary>Every row.</summary>
     public RowSet All { get; } = RowSet.All(facts.Rows.Length);
 

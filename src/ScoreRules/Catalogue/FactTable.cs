@@ -31,6 +31,9 @@ public sealed class FactTable
     /// <summary>Every row.</summary>
     public RowSet All => columns.All;
 
+    /// <summary>The target of each row, by its index.</summary>
+    internal int[] TargetOfRow => columns.TargetOfRow;
+
     /// <summary>Makes the table of a ranking.</summary>
     /// <param name="ruleset">The house, for its attributes and targets.</param>
     /// <param name="rows">The rows, each at the position that its index says.</param>

@@ -49,6 +49,9 @@ public sealed class NumberColumn
         return new NumberColumn(numbers.Count, column);
     }
 
+    /// <summary>The numbers of all rows, for loops that must be fast; NaN where unknown.</summary>
+    internal ReadOnlySpan<double> Numbers => numbers.AsSpan(0, Count);
+
     /// <summary>The numbers as they are compared: rounded to 1e-9, filled up with NaN to whole words of 64 rows.</summary>
     internal ReadOnlySpan<double> Compared => compared ??= Rounded();
 

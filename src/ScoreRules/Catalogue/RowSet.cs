@@ -163,6 +163,9 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
         return new RowSet(size, words);
     }
 
+    /// <summary>The bits, 64 to a word, for loops that must be fast.</summary>
+    internal ReadOnlySpan<ulong> Words => words;
+
     /// <summary>Number of words that hold so many rows.</summary>
     internal static int WordsFor(int size) => (size + BitsInWord - 1) / BitsInWord;
 

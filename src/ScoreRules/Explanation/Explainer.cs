@@ -77,10 +77,11 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
         }
 
         var weight = column.Weights[row.Target.Index];
-        return new CriterionExplanation(column.Criterion, attribute, inferred.Facts.Fact(row.Index, attribute), weight, weight / scores.WeightTotals[row.Index], column.Worth[row.Index], column.Points[row.Index])
+        var total = scores.WeightTotals[row.Index];
+        return new CriterionExplanation(column.Criterion, attribute, inferred.Facts.Fact(row.Index, attribute), weight, weight / total, column.Worth[row.Index], scores.PointsOf(column, row))
         {
             BenchmarkFact = benchmark is null ? null : inferred.Facts.Fact(benchmark.Index, attribute),
-            BenchmarkPoints = benchmark is null ? double.NaN : column.Points[benchmark.Index],
+            BenchmarkPoints = benchmark is null ? double.NaN : scores.PointsOf(column, benchmark),
         };
     }
 
