@@ -1,0 +1,43 @@
+using System.Collections.Immutable;
+using CsCheck;
+using ScoreRules.Language.Binding;
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Text;
+using ScoreRules.Tests.Support;
+using ScoreRules.Tests.Syntax;
+using Xunit;
+
+namespace ScoreRules.Tests.Binding;
+
+/// <summary>What holds for every house, sound or not: it can be bound, and the order of its files does not matter.</summary>
+public sealed class AnyHouseTests
+{
+    private const int Rounds = 60;
+
+    private static readonly SourceText[] Vocabulary =
+        [.. new[] { "vocabulary.rules", "muscles.rules" }.Select(file => new SourceText($"rulesets/shared/{file}", Repository.Read("rulesets", "shared", file)))];
+
+    [Fact]
+    public void Any_text_can_be_bound_and_its_findings_printed() =>
+        Gen.OneOf(BrokenText.Anything, BrokenText.NearlyAHouse).Sample(text => Findings([House(text), .. Vocabulary]).All(finding => DiagnosticText.Full(finding).Length > 0), iter: Rounds);
+
+    [Fact]
+    public void The_order_of_the_files_does_not_matter() =>
+        BrokenText.NearlyAHouse.Sample(text =>
+        {
+            var (house, half) = (House(text[..(text.Length / 2)]), new SourceText("house/second.rules", text[(text.Length / 2)..]));
+            SourceText[] files = [house, half, .. Vocabulary];
+            return Told(files) == Told([.. files.Reverse()]);
+        }, iter: Rounds);
+
+    private static SourceText House(string text) => new("house/house.rules", text);
+
+    private static ImmutableArray<Diagnostic> Findings(SourceText[] files)
+    {
+        var reader = RulesetReader.Read(files);
+        reader.Bind([]);
+        return reader.Findings.ToSorted();
+    }
+
+    private static string Told(SourceText[] files) => string.Join('\n', Findings(files).Select(DiagnosticText.Short));
+}
