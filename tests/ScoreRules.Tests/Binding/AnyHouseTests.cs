@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using CsCheck;
+using ScoreRules.Houses;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Text;
@@ -13,6 +14,7 @@ namespace ScoreRules.Tests.Binding;
 public sealed class AnyHouseTests
 {
     private const int Rounds = 60;
+    private const int FewRounds = 15;
 
     private static readonly SourceText[] Vocabulary =
         [.. new[] { "vocabulary.rules", "muscles.rules" }.Select(file => new SourceText($"rulesets/shared/{file}", Repository.Read("rulesets", "shared", file)))];
@@ -20,6 +22,16 @@ public sealed class AnyHouseTests
     [Fact]
     public void Any_text_can_be_bound_and_its_findings_printed() =>
         Gen.OneOf(BrokenText.Anything, BrokenText.NearlyAHouse).Sample(text => Findings([House(text), .. Vocabulary]).All(finding => DiagnosticText.Full(finding).Length > 0), iter: Rounds);
+
+    /// <summary>The whole way, with the shared catalogue: what has no error is ranked, what has one is not.</summary>
+    [Fact]
+    public void Nearly_a_house_is_judged_to_an_end() =>
+        BrokenText.NearlyAHouse.Sample(text =>
+        {
+            var shared = HouseFolder.Read(Repository.PathOf("rulesets", "shared")).Files;
+            var judgement = Judge.Run(new HouseSources([new HouseFile("house/house.rules", text, "", IsSpreadsheet: false), .. shared], []));
+            return judgement.HasErrors == judgement.Rankings.IsEmpty;
+        }, iter: FewRounds);
 
     [Fact]
     public void The_order_of_the_files_does_not_matter() =>

@@ -1,4 +1,5 @@
 using CsCheck;
+using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Tests.Support;
 
 namespace ScoreRules.Tests.Syntax;
@@ -8,8 +9,9 @@ internal static class BrokenText
 {
     private static readonly string[] Pieces =
     [
-        "criterion ", "movement ", "call ", "give 4 points", "tiers", "philosophy", "change ", "  when ", "  and ", "  or when ", "  unless ", "  because ", "  worth 0% at 0",
-        "  counts 4", "  named ", "is ", "has ", "at least ", "one of ", "better than ", "not ", "for ", "and ", "or ", "means ", "stretch ", "grip ", "3 ", "2,5", "15s",
+        .. StatementTable.All.Select(head => $"\n{head.Words} "),
+        .. StatementTable.Own.SelectMany(head => head.Lines).Select(use => $"\n  {use.Spec.Starter} ").Distinct(),
+        "give 4 points", "  worth 0% at 0", "  counts 4", "\n  when stretch is at least 3", "is ", "has ", "at least ", "one of ", "better than ", "not ", "for ", "and ", "or ", "means ", "stretch ", "grip ", "3 ", "2,5", "15s",
         "1-2", "10 points ", "-", "%", "°", ",", ", ", "\"", "“", "”", "'", "(", ")", ">=", "=", "#", "\t", " ", "  ", "\u00A0", "\u200B", "\uFEFF", "е", "é", "e\u0301",
         "長い", "👩\u200D👧", "\uD83D", "\uDC00", "\0", "\u2028", "\n", "\n", "\n\n", "\r\n", "\r", "4 May 2031", "999999999999999999999999", ".5", "½",
     ];
