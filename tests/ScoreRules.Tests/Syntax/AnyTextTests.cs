@@ -73,7 +73,7 @@ public sealed class AnyTextTests
 
     private static FileSyntax Parse(string text) => SyntaxParser.Parse(new SourceText("any.rules", text));
 
-    private static string Told(string text) => string.Join('\n', Parse(text).Findings.Select(finding => $"{finding.Location.Line}:{finding.Location.Column} {finding.Code} {finding.Headline}"));
+    private static string Told(string text) => string.Join('\n', Parse(text).Findings.Select(DiagnosticText.Full));
 
     private static IEnumerable<SourceSpan> Places(Diagnostic finding) =>
         finding.Others.Append(finding.Primary).Select(label => label.Location.Span)
