@@ -38,7 +38,7 @@ internal sealed class RecipeBinder(BindContext context)
             }
         }
 
-        return sound && CheckStart(statement) ? new RecipeDefinition(info.Bind(statement, statement.Head<NameSyntax>()), result, steps.ToImmutable()[..], 0) : null;
+        return sound && steps.Count > 0 && CheckStart(statement) ? new RecipeDefinition(info.Bind(statement, statement.Head<NameSyntax>()), result, steps.ToImmutable()[..], 0) : null;
     }
 
     private bool Attach(ImmutableArray<RecipeStep>.Builder steps, ClauseSyntax<ConditionLineSyntax> line, StatementSyntax statement)
