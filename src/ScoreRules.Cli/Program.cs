@@ -19,6 +19,11 @@ public static class Program
             // Whoever read our output has seen enough.
             return ExitCode.Fine;
         }
+        catch (IOException exception)
+        {
+            screen.Error($"The output cannot be written: {exception.Message}");
+            return ExitCode.Misuse;
+        }
 #pragma warning disable CA1031 // the last line of defence: nobody is ever shown a stack trace
         catch (Exception exception)
         {

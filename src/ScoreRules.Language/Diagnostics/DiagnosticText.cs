@@ -8,19 +8,21 @@ namespace ScoreRules.Language.Diagnostics;
 public static class DiagnosticText
 {
     private const int WidestLine = 160;
+    private const int LongestSentence = 600;
 
     /// <summary>One finding in full, without a final line end.</summary>
     public static string Full(Diagnostic diagnostic)
     {
         var text = new StringBuilder();
-        text.Append(Word(diagnostic.Severity)).Append(' ').Append(diagnostic.Code).Append(": ").Append(diagnostic.Headline).Append('\n');
+        text.Append(Word(diagnostic.Severity)).Append(' ').Append(diagnostic.Code).Append(": ").Append(Clip(diagnostic.Headline)).Append('\n');
         text.Append("  --> ").Append(Place(diagnostic.Location)).Append(Around(diagnostic)).Append('\n');
         var labels = diagnostic.Others.Where(label => label.Location.Path == diagnostic.Location.Path).Append(diagnostic.Primary)
             .OrderBy(label => label.Location.Span.Start).ToList();
         var gutter = Number(labels.Max(label => label.Location.Line)).Length;
-        foreach (var label in labels)
+        for (var i = 0; i < labels.Count; i++)
         {
-            AppendLine(text, label, gutter, ReferenceEquals(label, diagnostic.Primary) ? '^' : '-');
+            var sameLine = i > 0 && labels[i - 1].Location.Line == labels[i].Location.Line && labels[i].Location.Source.LineSpan(labels[i].Location.Line).Length <= WidestLine;
+            AppendLabel(text, labels[i], gutter, ReferenceEquals(labels[i], diagnostic.Primary) ? '^' : '-', showLine: !sameLine);
         }
 
         foreach (var other in diagnostic.Others.Where(label => label.Location.Path != diagnostic.Location.Path))
@@ -34,7 +36,7 @@ public static class DiagnosticText
 
     /// <summary>One finding on one line: <c>file:line:column: error SR2003: headline</c>.</summary>
     public static string Short(Diagnostic diagnostic) =>
-        $"{Place(diagnostic.Location)}: {Word(diagnostic.Severity)} {diagnostic.Code}: {diagnostic.Headline}";
+        $"{Place(diagnostic.Location)}: {Word(diagnostic.Severity)} {diagnostic.Code}: {Clip(diagnostic.Headline)}";
 
     /// <summary>What a severity is called.</summary>
     public static string Word(Severity severity) => severity switch
@@ -48,24 +50,31 @@ public static class DiagnosticText
 
     private static string Around(Diagnostic diagnostic)
     {
-        var within = diagnostic.Within is null ? "" : $"   in {diagnostic.Within}";
-        return diagnostic.Section is null ? within : $"{within}{(within.Length == 0 ? "   " : ", ")}under \"{diagnostic.Section}\"";
+        var within = diagnostic.Within is null ? "" : $"   in {Clip(diagnostic.Within)}";
+        return diagnostic.Section is null ? within : $"{within}{(within.Length == 0 ? "   " : ", ")}under \"{Clip(diagnostic.Section)}\"";
     }
 
-    private static void AppendLine(StringBuilder text, Label label, int gutter, char mark)
+    // Two remarks on one line share the line: each has its marks below it.
+    private static void AppendLabel(StringBuilder text, Label label, int gutter, char mark, bool showLine)
     {
         var source = label.Location.Source;
         var line = source.LineSpan(label.Location.Line);
         var from = label.Location.Span.Start - line.Start;
         var shown = Window(source.Slice(line), from, out var cut);
-        var before = DisplayColumns.Printable(shown[..Math.Clamp(from - cut, 0, shown.Length)]);
-        var marked = shown[Math.Clamp(from - cut, 0, shown.Length)..Math.Clamp(label.Location.Span.End - line.Start - cut, 0, shown.Length)];
-        var width = Math.Max(1, DisplayColumns.Width(DisplayColumns.Printable(marked)));
-        text.Append(' ', gutter).Append(" |\n");
-        text.Append(Number(label.Location.Line).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown)).Append('\n');
-        text.Append(' ', gutter).Append(" | ").Append(' ', DisplayColumns.Width(before)).Append(mark, width);
+        var before = ColumnsUpTo(shown, from - cut);
+        var width = Math.Max(1, ColumnsUpTo(shown, label.Location.Span.End - line.Start - cut) - before);
+        if (showLine)
+        {
+            text.Append(' ', gutter).Append(" |\n");
+            text.Append(Number(label.Location.Line).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown)).Append('\n');
+        }
+
+        text.Append(' ', gutter).Append(" | ").Append(' ', before).Append(mark, width);
         text.Append(label.Text.Length == 0 ? "" : " ").Append(label.Text).Append('\n');
     }
+
+    // Measured from the start of the line, because a tab is as wide as what stands before it lets it be.
+    private static int ColumnsUpTo(string line, int offset) => DisplayColumns.Width(DisplayColumns.Printable(line[..Math.Clamp(offset, 0, line.Length)]));
 
     // Very long lines are shown around the place only.
     private static string Window(string line, int from, out int cut)
@@ -78,12 +87,12 @@ public static class DiagnosticText
     {
         foreach (var note in diagnostic.Notes)
         {
-            text.Append("note: ").Append(note).Append('\n');
+            text.Append("note: ").Append(Clip(note)).Append('\n');
         }
 
         foreach (var suggestion in diagnostic.Suggestions)
         {
-            text.Append("help: ").Append(suggestion.Advice).Append('\n');
+            text.Append("help: ").Append(Clip(suggestion.Advice)).Append('\n');
             if (suggestion.Edit is { } edit)
             {
                 AppendEdit(text, edit, gutter);
@@ -100,10 +109,13 @@ public static class DiagnosticText
         var number = edit.Location.Line;
         foreach (var line in mended.Split('\n').Take(4))
         {
-            var shown = line.Length <= WidestLine ? line : line[..WidestLine];
+            var shown = Window(line, number == edit.Location.Line ? edit.Location.Span.Start - first.Start : 0, out _);
             text.Append(Number(number++).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown.TrimEnd('\r'))).Append('\n');
         }
     }
+
+    // A name of a million letters is shown by its beginning: output stays bounded.
+    private static string Clip(string text) => text.Length <= LongestSentence ? text : text[..LongestSentence] + "…";
 
     private static string Number(int number) => number.ToString(CultureInfo.InvariantCulture);
 }

@@ -1,86 +1,77 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Binding;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Catalogue;
 
 /// <summary>
-/// The facts of all placement rows as columns, one for each attribute. Columns of the catalogue are read when first asked
-/// for and shared by all runs over it; columns that recipes work out belong to one run.
+/// The facts of a ranking by column: rows are placements, columns are attributes. A column is made when it is first asked
+/// for and then kept. Not for use by several threads at once.
 /// </summary>
 public sealed class FactTable
 {
-    private readonly CatalogueColumns columns;
-    private readonly NumberColumn?[] workedOut;
-    private readonly FactTableInputs inputs;
-    private readonly WordColumn?[] person;
-    private NumberColumn? unknown;
+    private readonly FactColumns columns;
+    private readonly ImmutableDictionary<int, NumberColumn> workedOut;
 
-    private FactTable(CatalogueColumns columns, int attributeCount, FactTableInputs inputs)
+    private FactTable(FactColumns columns, ImmutableDictionary<int, NumberColumn> workedOut)
     {
         this.columns = columns;
-        this.inputs = inputs;
-        workedOut = new NumberColumn?[attributeCount];
-        person = new WordColumn?[attributeCount];
-        workedOut[^1] = inputs.Likeness is null ? null : new NumberColumn(inputs.Likeness);
+        this.workedOut = workedOut;
     }
 
-    /// <summary>The rows.</summary>
-    public ImmutableArray<PlacementRow> Rows => columns.Rows;
+    /// <summary>The rows; a row's index is its position.</summary>
+    public ImmutableArray<PlacementRow> Rows => columns.Facts.Rows;
 
-    /// <summary>How many rows there are.</summary>
+    /// <summary>Number of rows.</summary>
     public int RowCount => Rows.Length;
 
-    /// <summary>Index of the target, by row.</summary>
-    internal int[] Targets => columns.Targets;
+    /// <summary>Targets of the house, with or without rows.</summary>
+    public ImmutableArray<TargetDefinition> Targets { get; private init; } = [];
 
-    /// <summary>The rows of a movement, by its name.</summary>
-    internal IEnumerable<int> RowsOf(string movement) => columns.RowsOf(movement);
+    /// <summary>Every row.</summary>
+    public RowSet All => columns.All;
 
-    /// <summary>Prepares the columns. The last attribute of a ruleset is the built-in likeness.</summary>
-    public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs) =>
-        new(new CatalogueColumns(rows, ruleset.Attributes.Length), ruleset.Attributes.Length, inputs);
+    /// <summary>The target of each row, by its index.</summary>
+    internal int[] TargetOfRow => columns.TargetOfRow;
 
-    /// <summary>A number column; NaN where unknown.</summary>
-    public double[] Numbers(AttributeDefinition attribute) => NumberColumn(attribute).Values;
-
-    /// <summary>Rows for which an attribute is known.</summary>
-    public RowSet Known(AttributeDefinition attribute) => attribute.IsAboutThePerson || (attribute.IsWord && !attribute.IsWorkedOut)
-        ? WordColumn(attribute).Known
-        : NumberColumn(attribute).Known;
-
-    /// <summary>Rows whose value holds a word, by its code.</summary>
-    public RowSet WithWord(AttributeDefinition attribute, int code) => WordColumn(attribute).With(code);
-
-    /// <summary>One fact with where it comes from.</summary>
-    public CatalogueFact Fact(int row, AttributeDefinition attribute)
+    /// <summary>Makes the table of a ranking.</summary>
+    /// <param name="ruleset">The house, for its attributes and targets.</param>
+    /// <param name="rows">The rows, each at the position that its index says.</param>
+    /// <param name="inputs">What is known beside the catalogue.</param>
+    public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs)
     {
-        if (attribute.IsAboutThePerson)
+        if (inputs.Likeness is { } likeness && likeness.Count != rows.Length)
         {
-            return new CatalogueFact(FactValue.Of(inputs.Audience), FactOrigin.Profile, null, null);
+            throw new ArgumentException("Likeness needs one number for each row.", nameof(inputs));
         }
 
-        if (!attribute.IsWorkedOut)
-        {
-            return Rows[row].Movement.Facts[attribute.Index];
-        }
-
-        var number = Numbers(attribute)[row];
-        var origin = ReferenceEquals(Numbers(attribute), inputs.Likeness) ? FactOrigin.Computed : FactOrigin.WorkedOut;
-        return double.IsNaN(number) ? CatalogueFact.NotSaid : new CatalogueFact(FactValue.Of(number), origin, null, attribute.Info.Location);
+        var person = ruleset.Attributes.FirstOrDefault(attribute => attribute is { IsAboutThePerson: true, IsWord: true })?.Index;
+        var alike = ruleset.Attributes.FirstOrDefault(attribute => NameText.Same(attribute.Name, WellKnownAttributes.Likeness))?.Index;
+        return new FactTable(new FactColumns(new RowFacts(rows, inputs, person, alike)), ImmutableDictionary<int, NumberColumn>.Empty) { Targets = ruleset.Targets };
     }
 
-    /// <summary>A table on the same columns of the catalogue, without anything worked out: what a new run starts from.</summary>
-    internal FactTable WithNothingWorkedOut() => new(columns, workedOut.Length, inputs);
+    /// <summary>The numbers of an attribute; all unknown for one that is told in words.</summary>
+    public NumberColumn Numbers(AttributeDefinition attribute) => workedOut.GetValueOrDefault(attribute.Index) ?? columns.Numbers(attribute);
 
-    /// <summary>The numbers of an attribute with what follows from them.</summary>
-    internal NumberColumn NumberColumn(AttributeDefinition attribute) => workedOut[attribute.Index]
-        ?? (attribute.IsWorkedOut ? unknown ??= Catalogue.NumberColumn.Unknown(RowCount) : columns.Numbers(attribute));
+    /// <summary>The words of an attribute; for one that is told in numbers, no row has a word.</summary>
+    public WordColumn Words(AttributeDefinition attribute) => columns.Words(attribute);
 
-    /// <summary>The words of an attribute with what follows from them.</summary>
-    internal WordColumn WordColumn(AttributeDefinition attribute) => attribute.IsAboutThePerson
-        ? person[attribute.Index] ??= Catalogue.WordColumn.Everywhere(RowCount, inputs.Audience, attribute.Values.Length)
-        : columns.Words(attribute);
+    /// <summary>Rows for which an attribute is known.</summary>
+    public RowSet Known(AttributeDefinition attribute) => attribute.IsWord ? Words(attribute).Known : Numbers(attribute).Known;
 
-    /// <summary>Puts in a column that a recipe worked out; NaN where unknown.</summary>
-    internal void SetWorkedOut(AttributeDefinition attribute, double[] column) => workedOut[attribute.Index] = new NumberColumn(column);
+    /// <summary>A fact with where it comes from.</summary>
+    public CatalogueFact Fact(int row, AttributeDefinition attribute)
+    {
+        if (!workedOut.TryGetValue(attribute.Index, out var column))
+        {
+            return columns.Facts.Fact(row, attribute);
+        }
+
+        var value = double.IsNaN(column[row]) ? FactValue.Unknown : FactValue.Of(column[row]);
+        return new CatalogueFact(value, FactOrigin.WorkedOut, null, attribute.Info.Location);
+    }
+
+    /// <summary>The same table with the numbers that a recipe worked out; columns made so far are shared.</summary>
+    public FactTable WithColumn(AttributeDefinition attribute, NumberColumn column) =>
+        new(columns, workedOut.SetItem(attribute.Index, column)) { Targets = Targets };
 }

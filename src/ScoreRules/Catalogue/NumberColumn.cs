@@ -1,64 +1,74 @@
 namespace ScoreRules.Catalogue;
 
-/// <summary>A number for every row; NaN where unknown.</summary>
-/// <param name="values">The numbers, by row; not changed afterwards.</param>
-internal sealed class NumberColumn(double[] values)
+/// <summary>The numbers of one attribute, a row each; NaN where unknown.</summary>
+public sealed class NumberColumn
 {
+    private readonly double[] numbers;
     private double[]? compared;
-    private RowSet? known;
-    private bool? isComplete;
 
-    /// <summary>The numbers as recorded.</summary>
-    public double[] Values { get; } = values;
+    /// <summary>Takes over an array made by <see cref="Blank"/>; numbers that are not finite become unknown.</summary>
+    internal NumberColumn(int count, double[] numbers)
+    {
+        Count = count;
+        this.numbers = numbers;
+        var known = new ulong[RowSet.WordsFor(count)];
+        for (var row = 0; row < count; row++)
+        {
+            if (double.IsFinite(numbers[row]))
+            {
+                known[row / 64] |= 1UL << (row % 64);
+            }
+            else
+            {
+                numbers[row] = double.NaN;
+            }
+        }
 
-    /// <summary>The numbers as they are compared: rounded to 1e-9. Mostly the very same array.</summary>
-    public double[] Compared => compared ??= Rounded();
+        Known = RowSet.FromWords(count, known).Recognised();
+    }
+
+    /// <summary>Number of rows.</summary>
+    public int Count { get; }
 
     /// <summary>Rows whose number is known.</summary>
-    public RowSet Known => known ??= ReadKnown();
+    public RowSet Known { get; }
 
-    /// <summary>Whether the number is known in every row.</summary>
-    public bool IsComplete => isComplete ??= Known.Count == Values.Length;
+    /// <summary>The number of a row in the attribute's unit, unrounded; NaN when unknown.</summary>
+    public double this[int row] => numbers.AsSpan(0, Count)[row];
 
-    /// <summary>A number as it is compared: rounded to 1e-9, so that the last bit of a sum never decides.</summary>
-    public static double AsCompared(double value) => Math.Round(value, 9, MidpointRounding.AwayFromZero);
-
-    /// <summary>A column that knows nothing.</summary>
-    public static NumberColumn Unknown(int rowCount)
+    /// <summary>A column of the given numbers; NaN and infinities are unknown.</summary>
+    public static NumberColumn Of(IReadOnlyCollection<double> numbers)
     {
-        var values = new double[rowCount];
-        Array.Fill(values, double.NaN);
-        return new NumberColumn(values);
-    }
-
-    private double[] Rounded()
-    {
-        double[]? rounded = null;
-        for (var row = 0; row < Values.Length; row++)
+        var column = Blank(numbers.Count);
+        var row = 0;
+        foreach (var number in numbers)
         {
-            var value = AsCompared(Values[row]);
-            if (rounded is null && !value.Equals(Values[row]))
-            {
-                rounded = [.. Values];
-            }
-
-            if (rounded is not null)
-            {
-                rounded[row] = value;
-            }
+            column[row++] = number;
         }
 
-        return rounded ?? Values;
+        return new NumberColumn(numbers.Count, column);
     }
 
-    private RowSet ReadKnown()
+    /// <summary>The numbers of all rows, for loops that must be fast; NaN where unknown.</summary>
+    internal ReadOnlySpan<double> Numbers => numbers.AsSpan(0, Count);
+
+    /// <summary>The numbers as they are compared: rounded to 1e-9, filled up with NaN to whole words of 64 rows.</summary>
+    internal ReadOnlySpan<double> Compared => compared ??= Rounded();
+
+    /// <summary>An array of unknown numbers, long enough for whole words of 64 rows.</summary>
+    internal static double[] Blank(int count)
     {
-        var words = RowSet.WordsFor(Values.Length);
-        for (var row = 0; row < Values.Length; row++)
-        {
-            words[row >> 6] |= (double.IsNaN(Values[row]) ? 0UL : 1UL) << row;
-        }
-
-        return RowSet.FromWords(words, Values.Length);
+        var blank = new double[RowSet.WordsFor(count) * 64];
+        Array.Fill(blank, double.NaN);
+        return blank;
     }
+
+    /// <summary>A number as it is compared, so that the last bit of a sum never decides.</summary>
+    internal static double AsCompared(double number) => Math.Round(number, 9, MidpointRounding.AwayFromZero);
+
+    // Ratings are whole numbers: rounding changes nothing, and one array serves for both.
+    private double[] Rounded() =>
+        Array.Exists(numbers, number => !double.IsNaN(number) && AsCompared(number) != number)
+            ? Array.ConvertAll(numbers, AsCompared)
+            : numbers;
 }

@@ -22,7 +22,7 @@ internal sealed class HouseFileReader(DiagnosticBag findings)
             var size = new FileInfo(path).Length;
             if (size > (spreadsheet ? LargestSpreadsheet : LargestRules))
             {
-                Report(path, $"\"{path}\" is too large to be read: {(size >> 20).ToString(CultureInfo.InvariantCulture)} MB", "split it into several files");
+                Report(findings, path, $"is too large to be read: {(size >> 20).ToString(CultureInfo.InvariantCulture)} MB", "split it into several files");
                 return null;
             }
 
@@ -31,7 +31,7 @@ internal sealed class HouseFileReader(DiagnosticBag findings)
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
-            Report(path, $"\"{path}\" cannot be read: {exception.Message}", "check that the file is there and may be read");
+            Report(findings, path, $"cannot be read: {exception.Message}", "check that the file is there and may be read");
             return null;
         }
     }
@@ -55,8 +55,9 @@ internal sealed class HouseFileReader(DiagnosticBag findings)
         }
     }
 
-    private void Report(string path, string headline, string advice) =>
-        findings.Add(new Diagnostic("SR0008", Severity.Error, headline, new Label(new SourceText(path, "").At(default), ""))
+    /// <summary>Reports a file that cannot be read.</summary>
+    public static void Report(DiagnosticBag findings, string path, string problem, string advice) =>
+        findings.Add(new Diagnostic("SR0008", Severity.Error, $"\"{path}\" {problem}", new Label(new SourceText(path, "").At(default), ""))
         {
             Suggestions = [new Suggestion(advice)],
         });

@@ -24,6 +24,7 @@ public static class HouseFolder
 
         var findings = new DiagnosticBag();
         var reader = new HouseFileReader(findings);
+        ReportFolders(folder, findings);
         var files = own.Concat(SharedFiles(folder)).Select(reader.Read).OfType<HouseFile>().OrderBy(file => file.Path, StringComparer.Ordinal);
         return new HouseSources([.. files], findings.ToSorted());
     }
@@ -80,6 +81,14 @@ public static class HouseFolder
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
             throw new HouseException($"The folder \"{folder}\" cannot be read: {exception.Message}", exception);
+        }
+    }
+
+    private static void ReportFolders(string folder, DiagnosticBag findings)
+    {
+        foreach (var path in Directory.EnumerateDirectories(folder).Where(IsRuleText).Order(StringComparer.Ordinal))
+        {
+            HouseFileReader.Report(findings, Join(folder, Path.GetFileName(path)), "is a folder, and a file of rule text was expected", "give the folder a name that does not end in .rules or .csv");
         }
     }
 

@@ -1,47 +1,42 @@
-using System.Collections.Immutable;
-using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 
 namespace ScoreRules.Inference;
 
-/// <summary>Evaluates conditions for all rows at once. Equal comparisons of different rules are answered once.</summary>
-/// <param name="keys">What the conditions of the house ask for.</param>
-/// <param name="facts">The facts.</param>
-/// <param name="concepts">Called facts by name key. Those that a condition rests on must be complete when it is evaluated.</param>
-internal sealed class ConditionEvaluator(ConditionKeys keys, FactTable facts, IReadOnlyDictionary<string, ThreeValuedSet> concepts)
+/// <summary>
+/// Answers conditions for all rows at once. Each distinct test is answered once and kept, so an evaluator belongs to one
+/// table of facts.
+/// </summary>
+internal sealed class ConditionEvaluator
 {
-    private readonly ThreeValuedSet?[] atoms = new ThreeValuedSet?[keys.AtomCount];
+    private readonly Dictionary<AtomKey, ThreeValuedSet> answered = [];
 
-    /// <summary>The answer for all rows.</summary>
-    public ThreeValuedSet Evaluate(Condition condition) => condition switch
+    /// <summary>Number of distinct tests answered so far.</summary>
+    public int TestCount => answered.Count;
+
+    /// <summary>The rows where a condition holds, does not hold or cannot be told.</summary>
+    public ThreeValuedSet Evaluate(Condition condition, IFactSource source) => condition switch
     {
-        AllOf all => All(all.Parts),
-        AnyOf any => Any(any.Parts),
-        Unless unless => Evaluate(unless.Part).Not(),
-        CalledTest called => concepts.GetValueOrDefault(keys.KeyOf(called)) ?? ThreeValuedSet.None(facts.RowCount),
-        AttributeTest test => atoms[keys.AtomOf(test)] ??= AttributeKernel.Evaluate(test, facts),
-        _ => ThreeValuedSet.All(facts.RowCount),
+        AttributeTest test => Test(test, source),
+        CalledTest called => source.Concept(called.Fact),
+        AllOf { Parts.IsEmpty: false } all => all.Parts.Select(part => Evaluate(part, source)).Aggregate((rows, part) => rows.And(part)),
+        AnyOf { Parts.IsEmpty: false } any => any.Parts.Select(part => Evaluate(part, source)).Aggregate((rows, part) => rows.Or(part)),
+        AllOf => Everywhere(source),
+        AnyOf => Everywhere(source).Not(),
+        Unless unless => Evaluate(unless.Part, source).Not(),
+        Everything => Everywhere(source),
+        _ => throw new InvalidOperationException($"A condition of the kind {condition.GetType().Name} cannot be answered."),
     };
 
-    private ThreeValuedSet All(ImmutableArray<Condition> parts)
+    private static ThreeValuedSet Everywhere(IFactSource source) => ThreeValuedSet.Decided(source.Facts.All);
+
+    private ThreeValuedSet Test(AttributeTest test, IFactSource source)
     {
-        var joined = Evaluate(parts[0]);
-        for (var i = 1; i < parts.Length; i++)
+        var key = AtomKey.Of(test);
+        if (!answered.TryGetValue(key, out var rows))
         {
-            joined = joined.And(Evaluate(parts[i]));
+            answered[key] = rows = AttributeKernel.Test(source.Facts, test);
         }
 
-        return joined;
-    }
-
-    private ThreeValuedSet Any(ImmutableArray<Condition> parts)
-    {
-        var joined = Evaluate(parts[0]);
-        for (var i = 1; i < parts.Length; i++)
-        {
-            joined = joined.Or(Evaluate(parts[i]));
-        }
-
-        return joined;
+        return rows;
     }
 }

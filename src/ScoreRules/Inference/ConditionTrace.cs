@@ -1,88 +1,96 @@
 using System.Collections.Immutable;
 using ScoreRules.Catalogue;
-using ScoreRules.Language;
 using ScoreRules.Language.Binding;
 
 namespace ScoreRules.Inference;
 
-/// <summary>A condition for one row, part by part, with the values found.</summary>
-/// <param name="Condition">The condition or part.</param>
-/// <param name="Verdict">Whether it holds there.</param>
-/// <param name="Attribute">For a comparison: the attribute compared.</param>
-/// <param name="Fact">For a comparison: the fact found.</param>
-/// <param name="Parts">Parts in source order.</param>
-public sealed record ConditionTrace(Condition Condition, Verdict Verdict, AttributeDefinition? Attribute, CatalogueFact? Fact, ImmutableArray<ConditionTrace> Parts)
+/// <summary>Why a condition held, did not hold or could not be told for one row: part by part, with the facts found.</summary>
+public sealed class ConditionTrace
 {
-    /// <summary>Traces a condition for one row; read from the columns on demand.</summary>
-    public static ConditionTrace Explain(Condition condition, int row, InferenceResult inferred) => condition switch
+    private readonly InferenceResult inferred;
+    private readonly int row;
+    private ImmutableArray<ConditionTrace>? parts;
+
+    private ConditionTrace(Condition condition, int row, InferenceResult inferred, CallDefinition? call)
     {
-        AllOf all => Joined(all, all.Parts, row, inferred, Verdict.DidNotHold, Verdict.Held),
-        AnyOf any => Joined(any, any.Parts, row, inferred, Verdict.Held, Verdict.DidNotHold),
-        Unless unless => Opposite(unless, Explain(unless.Part, row, inferred)),
-        CalledTest called => new ConditionTrace(called, inferred.Concept(called.Fact).VerdictOf(row), null, null, []),
-        AttributeTest test => new ConditionTrace(test, Compare(test, row, inferred), test.Attribute, inferred.Facts.Fact(row, test.Attribute), []),
-        _ => new ConditionTrace(condition, Verdict.Held, null, null, []),
+        Condition = condition;
+        this.row = row;
+        this.inferred = inferred;
+        Call = call;
+        IsOutOfScope = call is not null && !inferred.Outcome(call).InScope.Contains(row);
+        Verdict = IsOutOfScope ? Verdict.DidNotHold : Decide();
+    }
+
+    /// <summary>The condition, or the part of one.</summary>
+    public Condition Condition { get; }
+
+    /// <summary>What became of it.</summary>
+    public Verdict Verdict { get; }
+
+    /// <summary>For a part that is a way in to a called fact: the statement; else null.</summary>
+    public CallDefinition? Call { get; }
+
+    /// <summary>Whether it is a way in to a called fact that is not about this movement or target, so that it does not hold whatever its condition says.</summary>
+    public bool IsOutOfScope { get; }
+
+    /// <summary>Its parts in source order; for a called fact the conditions of the statements that make it. Made when first asked for.</summary>
+    public ImmutableArray<ConditionTrace> Parts => parts ??= [.. PartsOf(Condition)];
+
+    /// <summary>For a test of an attribute, or one behind <c>unless</c>: the attribute; else null.</summary>
+    public AttributeDefinition? Attribute => Condition switch
+    {
+        AttributeTest test => test.Attribute,
+        Unless { Part: AttributeTest test } => test.Attribute,
+        _ => null,
     };
 
-    /// <summary>The first part, in source order, that decided the verdict.</summary>
-    public ConditionTrace FirstDecisive()
+    /// <summary>The fact found for <see cref="Attribute"/>; null without one.</summary>
+    public CatalogueFact? Fact => Attribute is { } attribute ? inferred.Facts.Fact(row, attribute) : null;
+
+    /// <summary>Explains a condition for a row.</summary>
+    /// <param name="condition">A condition of the ruleset that was applied.</param>
+    /// <param name="row">Position of the row.</param>
+    /// <param name="inferred">What was found.</param>
+    public static ConditionTrace Explain(Condition condition, int row, InferenceResult inferred) => new(condition, row, inferred, null);
+
+    /// <summary>
+    /// The first part in source order that decided against, or that could not be told; null when the condition held. A part
+    /// that could not be told is followed down to the unknown fact; one that decided against is a test, a called fact or an
+    /// <c>unless</c> as the author wrote it.
+    /// </summary>
+    public ConditionTrace? FirstDecisive()
     {
-        if (Parts.IsEmpty)
+        if (Verdict == Verdict.Held)
         {
-            return this;
+            return null;
         }
 
-        var wanted = Condition is Unless ? Parts[0].Verdict : Verdict;
-        return (Parts.FirstOrDefault(part => part.Verdict == wanted) ?? Parts[0]).FirstDecisive();
+        var goesDown = Verdict == Verdict.CouldNotTell || (!IsOutOfScope && Condition is AllOf or AnyOf);
+        return goesDown ? Parts.FirstOrDefault(part => part.Verdict == Verdict)?.FirstDecisive() ?? this : this;
     }
 
-    private static ConditionTrace Joined(Condition condition, ImmutableArray<Condition> parts, int row, InferenceResult inferred, Verdict deciding, Verdict otherwise)
+    // Tests are answered for all rows already; what joins them is decided here from the parts, for this row alone.
+    private Verdict Decide() => Condition switch
     {
-        var traces = parts.Select(part => Explain(part, row, inferred)).ToImmutableArray();
-        var verdict = traces.Any(trace => trace.Verdict == deciding) ? deciding
-            : traces.Any(trace => trace.Verdict == Verdict.CouldNotTell) ? Verdict.CouldNotTell
-            : otherwise;
-        return new ConditionTrace(condition, verdict, null, null, traces);
-    }
-
-    private static ConditionTrace Opposite(Condition condition, ConditionTrace part)
-    {
-        var verdict = part.Verdict switch { Verdict.Held => Verdict.DidNotHold, Verdict.DidNotHold => Verdict.Held, var same => same };
-        return new ConditionTrace(condition, verdict, null, null, [part]);
-    }
-
-    private static Verdict Compare(AttributeTest test, int row, InferenceResult inferred)
-    {
-        var value = inferred.Facts.Fact(row, test.Attribute).Value;
-        if (test.Comparison is Comparison.Known or Comparison.Unknown)
+        AllOf => Parts.Any(part => part.Verdict == Verdict.DidNotHold) ? Verdict.DidNotHold : Undecided(Verdict.Held),
+        AnyOf => Parts.Any(part => part.Verdict == Verdict.Held) ? Verdict.Held : Undecided(Verdict.DidNotHold),
+        Unless => Parts[0].Verdict switch
         {
-            return value.IsKnown == (test.Comparison == Comparison.Known) ? Verdict.Held : Verdict.DidNotHold;
-        }
-
-        return !value.IsKnown ? Verdict.CouldNotTell
-            : (test.Attribute.IsWord ? Words(test, value) : Number(test, value.Number)) ? Verdict.Held
-            : Verdict.DidNotHold;
-    }
-
-    private static bool Words(AttributeTest test, FactValue value) => test.Comparison switch
-    {
-        Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone => !test.Codes.Any(code => value.Codes.Contains(code)),
-        Comparison.HasAll => test.Codes.All(code => value.Codes.Contains(code)),
-        _ => test.Codes.Any(code => value.Codes.Contains(code)),
+            Verdict.Held => Verdict.DidNotHold,
+            Verdict.DidNotHold => Verdict.Held,
+            _ => Verdict.CouldNotTell,
+        },
+        _ => inferred.VerdictOf(Condition, row),
     };
 
-    private static bool Number(AttributeTest test, double number)
+    private Verdict Undecided(Verdict otherwise) => Parts.Any(part => part.Verdict == Verdict.CouldNotTell) ? Verdict.CouldNotTell : otherwise;
+
+    private IEnumerable<ConditionTrace> PartsOf(Condition condition) => condition switch
     {
-        var (value, low, high) = (Math.Round(number, 9, MidpointRounding.AwayFromZero), Math.Round(test.Number, 9, MidpointRounding.AwayFromZero), Math.Round(test.High, 9, MidpointRounding.AwayFromZero));
-        return test.Comparison switch
-        {
-            Comparison.Is => value == low,
-            Comparison.OtherThan => value != low,
-            Comparison.AtLeast => value >= low,
-            Comparison.AtMost => value <= low,
-            Comparison.MoreThan => value > low,
-            Comparison.LessThan => value < low,
-            _ => value >= low && value <= high,
-        };
-    }
+        AllOf all => all.Parts.Select(part => Explain(part, row, inferred)),
+        AnyOf any => any.Parts.Select(part => Explain(part, row, inferred)),
+        Unless unless => [Explain(unless.Part, row, inferred)],
+        CalledTest called => inferred.CallsOf(called.Fact).Select(call => new ConditionTrace(call.Condition, row, inferred, call)),
+        _ => [],
+    };
 }

@@ -1,5 +1,6 @@
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Scoring;
 
@@ -18,7 +19,7 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
         for (var start = 0; start < worth.Length;)
         {
             var end = EndOfTarget(start);
-            Fill(worth.AsSpan(start, end - start), start, attributes[facts.Targets[start]]);
+            Fill(worth.AsSpan(start, end - start), start, attributes[facts.TargetOfRow[start]]);
             start = end;
         }
 
@@ -30,7 +31,7 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
     private int EndOfTarget(int start)
     {
         var end = start + 1;
-        while (end < facts.RowCount && facts.Targets[end] == facts.Targets[start])
+        while (end < facts.RowCount && facts.TargetOfRow[end] == facts.TargetOfRow[start])
         {
             end++;
         }
@@ -46,11 +47,11 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
         }
         else if (attribute.IsWord)
         {
-            FillWords(worth, facts.WordColumn(attribute).FirstCodes.AsSpan(start));
+            FillWords(worth, start, attribute);
         }
         else
         {
-            FillNumbers(worth, facts.Numbers(attribute).AsSpan(start));
+            FillNumbers(worth, facts.Numbers(attribute).Numbers[start..]);
         }
     }
 
@@ -62,24 +63,33 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
         }
     }
 
-    private void FillWords(Span<double> worth, ReadOnlySpan<int> codes)
+    private void FillWords(Span<double> worth, int start, AttributeDefinition attribute)
     {
-        for (var i = 0; i < worth.Length; i++)
+        worth.Fill(unknown);
+        var words = facts.Words(attribute);
+        for (var code = 0; code < attribute.Values.Length; code++)
         {
-            var of = codes[i] == WordColumn.NotKnown ? double.NaN : WorthCurve.OfCode(criterion.Worth, codes[i]);
-            worth[i] = double.IsNaN(of) ? unknown : of;
+            var of = WorthCurve.OfCode(criterion.Worth, code);
+            var rows = double.IsNaN(of) ? RowSet.None(facts.RowCount) : words.Having(code);
+            foreach (var row in rows)
+            {
+                if (row >= start && row < start + worth.Length)
+                {
+                    worth[row - start] = of;
+                }
+            }
         }
     }
 
     // A movement that the criterion skips is carried by its other criteria.
     private void LeaveOutSkipped(double[] worth)
     {
-        foreach (var row in criterion.Info.ExceptFor.Where(entry => entry.Movement is not null).SelectMany(entry => facts.RowsOf(entry.Movement!)))
+        foreach (var row in criterion.Info.ExceptFor.Where(entry => entry.Movement is not null).SelectMany(entry => RowsOf(entry.Movement!)))
         {
             worth[row] = double.NaN;
         }
 
-        var only = criterion.Info.OnlyFor.Where(entry => entry.Movement is not null).SelectMany(entry => facts.RowsOf(entry.Movement!)).ToHashSet();
+        var only = criterion.Info.OnlyFor.Where(entry => entry.Movement is not null).SelectMany(entry => RowsOf(entry.Movement!)).ToHashSet();
         if (!criterion.Info.OnlyFor.Any(entry => entry.Movement is not null))
         {
             return;
@@ -89,5 +99,11 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
         {
             worth[row] = only.Contains(row) ? worth[row] : double.NaN;
         }
+    }
+
+    private IEnumerable<int> RowsOf(string movement)
+    {
+        var key = NameText.Key(movement);
+        return facts.Rows.Where(row => NameText.Key(row.Movement.Name) == key).Select(row => row.Index);
     }
 }

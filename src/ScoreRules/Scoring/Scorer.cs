@@ -23,12 +23,12 @@ public static class Scorer
         var criteria = new double[facts.RowCount];
         foreach (var column in ordered)
         {
-            AddWeights(column, facts.Targets, totals);
+            AddWeights(column, facts.TargetOfRow, totals);
         }
 
         foreach (var column in ordered)
         {
-            AddPoints(column, facts.Targets, totals, criteria);
+            AddPoints(column, facts.TargetOfRow, totals, criteria);
         }
 
         var awards = Awards(ruleset, inferred);

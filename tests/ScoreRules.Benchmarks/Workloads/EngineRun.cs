@@ -20,7 +20,7 @@ internal sealed class EngineRun
         Catalogue = CatalogueBuilder.Build(Ruleset, new DiagnosticBag());
         Placed = [.. PlacementRows.Build(Ruleset, Catalogue)];
         Facts = FactTable.Build(Ruleset, [.. Placed], new FactTableInputs([], null));
-        Compiled = InferenceEngine.Compile(Ruleset);
+        Compiled = InferencePlan.Compile(Ruleset);
     }
 
     /// <summary>The house.</summary>
@@ -36,12 +36,12 @@ internal sealed class EngineRun
     public FactTable Facts { get; }
 
     /// <summary>The rules, ready to run.</summary>
-    public CompiledRules Compiled { get; }
+    public InferencePlan Compiled { get; }
 
     /// <summary>What is timed: infer and score.</summary>
     public (InferenceResult Inferred, ScoreTable Scores) Run()
     {
-        var inferred = InferenceEngine.Infer(Compiled, Facts);
+        var inferred = Compiled.Run(Facts);
         return (inferred, Scorer.Score(Ruleset, inferred));
     }
 
@@ -53,14 +53,17 @@ internal sealed class EngineRun
     public Answers Answers(InferenceResult inferred, ScoreTable scores)
     {
         var calls = new Queue<BoundStatement>(Ruleset.Calls);
-        var named = InferenceEngine.Rules(Ruleset).ToDictionary(rule => rule.Info.Name!, StringComparer.Ordinal);
+        var named = Acting(Ruleset).ToDictionary(rule => rule.Info.Name!, StringComparer.Ordinal);
         var held = rules.Rules.Select(rule => Words(inferred.Outcome(rule.Kind == RuleKind.Call ? calls.Dequeue() : named[rule.Name]).Effective));
         return new Answers([.. held], scores.Principle);
     }
 
+    private static IEnumerable<ConditionalStatement> Acting(BoundRuleset ruleset) =>
+        ruleset.Awards.Concat<ConditionalStatement>(ruleset.CancelOuts).Concat(ruleset.Limits).Concat(ruleset.Exclusions).Concat(ruleset.Cautions).Concat(ruleset.Refusals);
+
     private static ulong[] Words(RowSet rows)
     {
-        var words = new ulong[(rows.Universe + 63) / 64];
+        var words = new ulong[(rows.Size + 63) / 64];
         foreach (var row in rows)
         {
             words[row >> 6] |= 1UL << row;

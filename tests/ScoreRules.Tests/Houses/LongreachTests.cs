@@ -90,7 +90,7 @@ public sealed class LongreachTests
     public void Likeness_of_three_pairs_lies_where_a_coach_would_put_it(string first, string second, double low, double high)
     {
         var judgement = Judged.Longreach;
-        var likeness = new Catalogue.Likeness(judgement.Ruleset.Attributes).Between(judgement.Movement(first), judgement.Movement(second));
+        var likeness = new ScoreRules.Catalogue.Likeness(judgement.Ruleset.Attributes).Between(judgement.Movement(first), judgement.Movement(second));
         likeness.ShouldBeInRange(low, high);
     }
 }

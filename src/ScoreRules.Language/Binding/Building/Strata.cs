@@ -6,6 +6,7 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Orders called facts and recipes so that each comes after what it rests on; finds circles.</summary>
 internal sealed class Strata
 {
+    private const int MostDrawn = 8;
     private readonly Dictionary<string, HashSet<string>> needs = new(StringComparer.Ordinal);
     private readonly Dictionary<string, SourceLocation> places = new(StringComparer.Ordinal);
     private readonly Dictionary<string, int> strata = new(StringComparer.Ordinal);
@@ -43,9 +44,10 @@ internal sealed class Strata
         foreach (var circle in circles)
         {
             var names = circle.Select(name => $"\"{name}\"").ToList();
-            findings.Add(new Diagnostic("SR4003", Severity.Error, circle.Count == 1 ? $"{names[0]} waits for itself" : $"These definitions wait for one another: {string.Join(" -> ", names.Append(names[0]))}", new Label(places[circle[0]], "begins here"))
+            var drawn = names.Count <= MostDrawn ? names : [.. names.Take(MostDrawn), $"... {names.Count - MostDrawn} more"];
+            findings.Add(new Diagnostic("SR4003", Severity.Error, circle.Count == 1 ? $"{names[0]} waits for itself" : $"These definitions wait for one another: {string.Join(" -> ", drawn.Append(names[0]))}", new Label(places[circle[0]], "begins here"))
             {
-                Others = [.. circle.Skip(1).Select(name => new Label(places[name], "part of the circle"))],
+                Others = [.. circle.Skip(1).Take(MostDrawn).Select(name => new Label(places[name], "part of the circle"))],
                 Suggestions = [new Suggestion($"define one of them, such as {names[^1]}, by given facts alone")],
             });
         }

@@ -21,16 +21,17 @@ internal static class RuleGrammar
     public static readonly ClauseSpec<TextSyntax> InFavour = Texts.Text("in favour");
     public static readonly ClauseSpec<TextSyntax> Against = Texts.Text("against");
     public static readonly ClauseSpec<OperandSyntax> Each = new("each", Conditions.Operand);
-    public static readonly ClauseSpec<NameSyntax> Severity = new("severity", OneWordOf("stop", "high", "medium", "low"));
-    public static readonly ClauseSpec<NameSyntax> Shown = new("shown", OneWordOf("above the ranking", "beside the name", "on the card", "at the foot"));
+    public static readonly ClauseSpec<string> Severity = new("severity", OneWordOf("stop", "high", "medium", "low"));
+    public static readonly ClauseSpec<string> Shown = new("shown", OneWordOf("above the ranking", "beside the name", "on the card", "at the foot"));
 
     /// <summary>The steps of a recipe, in the order of the manual.</summary>
     public static readonly ImmutableArray<ClauseSpec<StepSyntax>> Steps = [StartWith, Plus, Minus, TimesStep, DividedBy, NotLess, NotMore];
 
-    public static readonly HeadSpec Call = new() { FirstLine = new ClauseSpec<NameSyntax>("call", Names.Single), Lines = [.. Reach.Condition, .. Uniform.Lines], NeedsReach = true };
+    public static readonly HeadSpec Call = new() { FirstLine = new ClauseSpec<NameSyntax>("call", Names.Single), DeclaresName = true, Lines = [.. Reach.Condition, .. Uniform.Lines], NeedsReach = true };
 
     public static readonly HeadSpec WorkOut = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("work out", Names.Single),
         Lines = [StartWith.Must(), .. Steps[1..].Select(step => step.Repeat()), StepWhen.Repeat(), Reach.And.Repeat(), VocabularyGrammar.InUnit.May(), .. Uniform.Lines],
     };
@@ -55,6 +56,6 @@ internal static class RuleGrammar
 
     private static ClauseSpec<StepSyntax> Step(string words) => new(words, Conditions.Operand.Select(operand => new StepSyntax(words, operand)));
 
-    private static TokenListParser<TokenKind, NameSyntax> OneWordOf(params string[] words) =>
-        words.Select(word => Primitives.Phrase(word).Select(span => new NameSyntax(word, span))).Aggregate((left, right) => left.Or(right));
+    private static TokenListParser<TokenKind, string> OneWordOf(params string[] words) =>
+        words.Select(word => Primitives.Phrase(word).Select(_ => word)).Aggregate((left, right) => left.Or(right));
 }

@@ -52,6 +52,12 @@ internal static class CsvFindings
             Suggestions = [new Suggestion("write the movement's name, or empty the row")],
         };
 
+    /// <summary>SR7106: another name of a movement that some movement already has.</summary>
+    public static Diagnostic SynonymTwice(SourceLocation second, SourceLocation first) => NameTwice(second, first) with
+    {
+        Suggestions = [new Suggestion("leave it out here"), new Suggestion("or, if it is only the part of a name before a comma, write | behind the whole name")],
+    };
+
     /// <summary>SR7106: a name that an earlier row has already given.</summary>
     public static Diagnostic NameTwice(SourceLocation second, SourceLocation first) =>
         Error("SR7106", $"{Shown.Text(second.Text)} is the name of two movements", second, "second time") with

@@ -17,8 +17,8 @@ internal sealed class CsvRows(SourceText source, char separator, DiagnosticBag f
     public IEnumerable<CsvRow> Read()
     {
         var at = text.StartsWith(ByteOrderMark) ? 1 : 0;
-        using var reader = Open(at);
-        while (Advance(reader, at))
+        using var reader = Begin(at);
+        while (reader is not null && Advance(reader, at))
         {
             var (cells, length) = Cut(reader.Current, at);
             var row = new CsvRow(ToCells(cells), new SourceSpan(at, length));
@@ -37,11 +37,21 @@ internal sealed class CsvRows(SourceText source, char separator, DiagnosticBag f
     }
 
     // Sep is asked to leave cells as they stand: what it hands out are then neighbouring slices of the text.
-    private SepReader Open(int at) => new Sep(separator)
-        .Reader(options => options with { HasHeader = false, DisableColCountCheck = true, Unescape = false, Trim = SepTrim.None })
-        .FromText(at == 0 ? text : text[at..]);
+    private SepReader? Begin(int at)
+    {
+        try
+        {
+            return new Sep(separator)
+                .Reader(options => options with { HasHeader = false, DisableColCountCheck = true, Unescape = false, Trim = SepTrim.None })
+                .FromText(at == 0 ? text : text[at..]);
+        }
+        catch (NotSupportedException)
+        {
+            CutShort(at);
+            return null;
+        }
+    }
 
-    // Sep refuses rows over 16 million characters; nearly always a quote was left open before them.
     private bool Advance(SepReader reader, int at)
     {
         try
@@ -50,10 +60,16 @@ internal sealed class CsvRows(SourceText source, char separator, DiagnosticBag f
         }
         catch (NotSupportedException)
         {
-            findings.Add(CsvFindings.RowTooLong(source.At(new SourceSpan(at, 1))));
-            isCutShort = true;
+            CutShort(at);
             return false;
         }
+    }
+
+    // Sep refuses rows over 16 million characters; nearly always a quote was left open before them.
+    private void CutShort(int at)
+    {
+        findings.Add(CsvFindings.RowTooLong(source.At(new SourceSpan(at, 1))));
+        isCutShort = true;
     }
 
     private (List<SourceSpan> Cells, int Length) Cut(SepReader.Row row, int start)

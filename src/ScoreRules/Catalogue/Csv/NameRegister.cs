@@ -33,7 +33,7 @@ internal sealed class NameRegister(DiagnosticBag findings)
             var key = NameText.Key(place.Text);
             if (!names.TryAdd(key, (place, owner)) && names[key].Owner != owner)
             {
-                findings.Add(CsvFindings.NameTwice(place.Location, names[key].Place.Location));
+                findings.Add(CsvFindings.SynonymTwice(place.Location, names[key].Place.Location));
             }
         }
     }

@@ -38,7 +38,7 @@ internal sealed class RowReader(
         movement = movement with { Facts = [.. facts.OfType<StatedFact>()] };
         if (CellOf(row, ColumnKind.AlsoKnownAs) is { } synonyms)
         {
-            movement = movement with { Synonyms = [.. CellList.Split(synonyms).Select(synonym => Noted(synonym, name))] };
+            movement = movement with { Synonyms = [.. CellList.SplitNames(synonyms).Select(synonym => Noted(synonym, name))] };
         }
 
         if (CellOf(row, ColumnKind.Trains) is { } trains)

@@ -46,9 +46,12 @@ internal static class ValueFindings
     /// <summary>A word that the attribute does not have.</summary>
     public static Diagnostic UnknownWord(CsvCell word, AttributeDefinition attribute)
     {
-        var finding = CellWords.Says(word, CellWords.Nothing)
-            ? Unfit($"\"nothing\" is said of lists, and \"{attribute.Name}\" has one value", word, "not a list", attribute)
-            : Unfit($"{Shown.Text(word.Text)} is not a word for \"{attribute.Name}\"", word, "not in its list", attribute);
+        var finding = (CellWords.Says(word, CellWords.Nothing), attribute.Kind) switch
+        {
+            (true, AttributeKind.OneOf) => Unfit($"\"nothing\" is said of lists, and \"{attribute.Name}\" has one value", word, "not a list", attribute),
+            (true, _) => Unfit($"\"nothing\" stands beside words in this list for \"{attribute.Name}\"", word, "alone or not at all", attribute),
+            _ => Unfit($"{Shown.Text(word.Text)} is not a word for \"{attribute.Name}\"", word, "not in its list", attribute),
+        };
         var near = NameSuggester.Nearest(word.Text, attribute.Values);
         return finding with { Suggestions = near.IsEmpty ? [new Suggestion(CannotTell)] : [.. Meant(word, near)] };
     }

@@ -1,0 +1,50 @@
+using System.Collections.Immutable;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Schema;
+using System.Text.Json.Serialization.Metadata;
+using ScoreRules.Publishing.Json;
+
+namespace ScoreRules.Publishing;
+
+/// <summary>JSON Schemas of the JSON forms, made from the types that are written.</summary>
+public static class JudgementSchema
+{
+    private static readonly JsonSchemaExporterOptions Options = new()
+    {
+        TreatNullObliviousAsNonNullable = true,
+        TransformSchemaNode = (context, schema) => Closed(schema),
+    };
+
+    /// <summary>All schemas by name: rank, explain, check.</summary>
+    public static ImmutableArray<(string Name, string Schema)> All { get; } =
+    [
+        ("check", Export(OutputContext.Default.CheckDocument, "Findings of one or more houses")),
+        ("explain", Export(OutputContext.Default.ExplainDocument, "Explanations of one movement")),
+        ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
+    ];
+
+    private static string Export(JsonTypeInfo type, string title)
+    {
+        var body = type.GetJsonSchemaAsNode(Options).AsObject();
+        var schema = new JsonObject { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["title"] = title };
+        foreach (var (name, value) in body.ToList())
+        {
+            body.Remove(name);
+            schema[name] = value;
+        }
+
+        return schema.ToJsonString(new JsonSerializerOptions { WriteIndented = true, NewLine = "\n" }) + "\n";
+    }
+
+    // Nothing but the described members is ever written.
+    private static JsonNode Closed(JsonNode schema)
+    {
+        if (schema is JsonObject { } node && node.ContainsKey("properties"))
+        {
+            node["additionalProperties"] = false;
+        }
+
+        return schema;
+    }
+}

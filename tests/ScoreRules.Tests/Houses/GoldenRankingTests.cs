@@ -1,0 +1,35 @@
+using System.Globalization;
+using System.Text;
+using ScoreRules.Tests.Support;
+using ScoreRules.Tiering;
+using Xunit;
+
+namespace ScoreRules.Tests.Houses;
+
+/// <summary>The rankings of the shipped houses, kept: a change prints which movements moved.</summary>
+public sealed class GoldenRankingTests
+{
+    [Fact]
+    public void Longreach_ranks_as_it_did() => Golden.Check(Print(Judged.Longreach), "tests", "ScoreRules.Tests", "Golden", "longreach.txt");
+
+    private static string Print(Judgement judgement)
+    {
+        var text = new StringBuilder();
+        foreach (var ranking in judgement.Rankings)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{ranking.Target.Name}\n");
+            foreach (var placement in ranking.Placements)
+            {
+                var limit = placement.Binding is null ? "" : $" ({placement.Binding.Info.Kind}: {placement.Binding.Info.Name})";
+                text.Append(CultureInfo.InvariantCulture, $"  {placement.Rank,2} {Rounding.Printed(placement.Score, 2),6:0.00} {placement.Tier.Name}: {placement.Row.Movement.Name}{limit}\n");
+            }
+
+            foreach (var row in ranking.LeftOut)
+            {
+                text.Append(CultureInfo.InvariantCulture, $"   - {Rounding.Printed(row.Score, 2),6:0.00} left out: {row.Row.Movement.Name} ({row.Rules[0].Info.Name})\n");
+            }
+        }
+
+        return text.ToString();
+    }
+}
