@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScoreRules.Catalogue;
 using ScoreRules.Catalogue.Csv;
 using ScoreRules.Explanation;
@@ -16,7 +17,10 @@ namespace ScoreRules;
 public static class Judge
 {
     /// <summary>Judges a house.</summary>
-    public static Judgement Run(HouseSources sources)
+    /// <param name="sources">Its files.</param>
+    /// <param name="profile">Name of the profile to judge for; null for nobody in particular.</param>
+    /// <exception cref="HouseException">The house has no such profile.</exception>
+    public static Judgement Run(HouseSources sources, string? profile = null)
     {
         var reader = RulesetReader.Read(sources.Files.Where(file => !file.IsSpreadsheet).Select(file => new SourceText(file.Path, file.Text)));
         var findings = reader.Findings;
@@ -25,13 +29,13 @@ public static class Judge
         var ruleset = reader.Bind([.. sheets]);
         var catalogue = CatalogueBuilder.Build(ruleset, findings);
         var judgement = new Judgement(sources, ruleset, catalogue, []);
-        return findings.HasErrors ? judgement with { Findings = findings.ToSorted() } : Rank(judgement, findings);
+        return findings.HasErrors ? judgement with { Findings = findings.ToSorted() } : Rank(judgement with { Profile = Choose(ruleset, profile) }, findings);
     }
 
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings)
     {
         var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
-        var inferred = Infer(ruleset, catalogue);
+        var inferred = Infer(ruleset, catalogue, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
         var scores = Scorer.Score(ruleset, inferred);
         ScoreFindings.Report(ruleset, inferred, scores, findings);
@@ -50,10 +54,27 @@ public static class Judge
             };
     }
 
-    private static InferenceResult Infer(BoundRuleset ruleset, MovementCatalogue catalogue)
+    private static ProfileDefinition? Choose(BoundRuleset ruleset, string? name)
+    {
+        if (name is null)
+        {
+            return null;
+        }
+
+        if (ruleset.Profiles.FirstOrDefault(profile => NameText.Same(profile.Name, name)) is { } found)
+        {
+            return found;
+        }
+
+        var all = ruleset.Profiles.Select(profile => profile.Name).ToList();
+        var near = NameSuggester.Nearest(name, all);
+        throw new HouseException($"There is no profile \"{name}\" in this house. {(near.IsEmpty ? all.Count == 0 ? "It has none." : $"Profiles are: {string.Join(", ", all)}." : $"Did you mean \"{near[0]}\"?")}");
+    }
+
+    private static InferenceResult Infer(BoundRuleset ruleset, MovementCatalogue catalogue, ImmutableArray<int> audience)
     {
         var rows = PlacementRows.Build(ruleset, catalogue);
         var likeness = BenchmarkLikeness.Column(ruleset, catalogue, rows);
-        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs([], likeness)));
+        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness)));
     }
 }

@@ -26,6 +26,9 @@ public sealed record Judgement(HouseSources Sources, BoundRuleset Ruleset, Movem
     /// <summary>What the rules found; null when an error stopped them.</summary>
     public InferenceResult? Inferred { get; init; }
 
+    /// <summary>The profile it was judged for, or null.</summary>
+    public ProfileDefinition? Profile { get; init; }
+
     /// <summary>What became of the expectations.</summary>
     public ImmutableArray<ExpectationResult> Expectations { get; init; } = [];
 

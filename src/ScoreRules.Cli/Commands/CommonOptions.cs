@@ -38,15 +38,24 @@ internal static class CommonOptions
     /// <summary><c>--target</c>, which may be repeated.</summary>
     public static Option<string[]> Target() => new("--target") { Description = "Only this target; may be given several times.", HelpName = "TARGET", DefaultValueFactory = _ => [] };
 
+    /// <summary><c>--profile</c>.</summary>
+    public static Option<string?> Profile() => new("--profile") { Description = "Look through one of the house's profiles: kit, sore joints, audience.", HelpName = "PROFILE" };
+
     /// <summary>Names on the command line, so many at least and at most; one that starts with a dash is a mistyped option.</summary>
     public static Argument<string[]> Names(string name, string description, int least, int most)
     {
         var argument = new Argument<string[]>(name) { Description = description, Arity = ArgumentArity.ZeroOrMore, DefaultValueFactory = _ => [] };
         argument.Validators.Add(result =>
         {
-            foreach (var token in result.Tokens.Where(token => token.Value.Length > 1 && token.Value[0] == '-'))
+            var dashed = result.Tokens.Where(token => token.Value.Length > 1 && token.Value[0] == '-').ToList();
+            foreach (var token in dashed)
             {
                 result.AddError($"There is no option \"{token.Value}\" here.");
+            }
+
+            if (dashed.Count > 0)
+            {
+                return;
             }
 
             if (result.Tokens.Count < least || result.Tokens.Count > most)

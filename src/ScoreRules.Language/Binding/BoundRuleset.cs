@@ -56,6 +56,9 @@ public sealed record BoundRuleset
     /// <summary>Expectations.</summary>
     public ImmutableArray<ExpectationDefinition> Expectations { get; init; } = [];
 
+    /// <summary>Profiles.</summary>
+    public ImmutableArray<ProfileDefinition> Profiles { get; init; } = [];
+
     /// <summary>Prose.</summary>
     public ImmutableArray<PhilosophyText> Philosophy { get; init; } = [];
 

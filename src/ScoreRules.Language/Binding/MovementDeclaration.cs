@@ -25,6 +25,9 @@ public sealed record MovementDeclaration(StatementInfo Info) : BoundStatement(In
     /// <summary>Where <c>trains</c> stands; null when not said. Said without a known target means that the fault was reported.</summary>
     public SourceLocation? TrainsLocation { get; init; }
 
+    /// <summary>Whether everything it states was understood; false when a fault in it was reported.</summary>
+    public bool IsWhole { get; init; } = true;
+
     /// <summary>Facts stated about it.</summary>
     public ImmutableArray<StatedFact> Facts { get; init; } = [];
 }

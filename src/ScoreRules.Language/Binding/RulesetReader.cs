@@ -20,10 +20,10 @@ public sealed class RulesetReader
     private readonly InfoBinder info;
     private readonly TargetBinder targets;
 
-    private RulesetReader(List<StatementSyntax> statements, DiagnosticBag findings)
+    private RulesetReader(List<StatementSyntax> statements, DiagnosticBag findings, Doubts doubts)
     {
         this.statements = statements;
-        context = new BindContext(findings);
+        context = new BindContext(findings, doubts);
         info = new InfoBinder(context);
         targets = new TargetBinder(context, info);
         Attributes = new VocabularyBinder(context, info).Bind(statements);
@@ -43,14 +43,19 @@ public sealed class RulesetReader
     public static RulesetReader Read(IEnumerable<SourceText> files)
     {
         var findings = new DiagnosticBag();
+        var doubts = new Doubts();
         var read = new List<StatementSyntax>();
         foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse))
         {
             findings.AddRange(file.Findings);
             read.AddRange(file.Statements);
+            foreach (var text in file.Doubtful)
+            {
+                doubts.Add(text);
+            }
         }
 
-        return new RulesetReader(read, findings);
+        return new RulesetReader(read, findings, doubts);
     }
 
     /// <summary>Binds everything else.</summary>
@@ -82,6 +87,7 @@ public sealed class RulesetReader
             Refusals = [.. acting.OfType<RefusalDefinition>()],
             Movements = [.. movements.Bind(), .. fromSpreadsheets],
             Expectations = new ExpectationBinder(context, info).Bind(statements),
+            Profiles = new ProfileBinder(context, info).Bind(statements),
             Philosophy = HouseBinder.Prose(statements),
         };
         new LaterBinder(context, info).Bind(statements);

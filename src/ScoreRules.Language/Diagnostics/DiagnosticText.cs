@@ -19,9 +19,10 @@ public static class DiagnosticText
         var labels = diagnostic.Others.Where(label => label.Location.Path == diagnostic.Location.Path).Append(diagnostic.Primary)
             .OrderBy(label => label.Location.Span.Start).ToList();
         var gutter = Number(labels.Max(label => label.Location.Line)).Length;
-        foreach (var label in labels)
+        for (var i = 0; i < labels.Count; i++)
         {
-            AppendLine(text, label, gutter, ReferenceEquals(label, diagnostic.Primary) ? '^' : '-');
+            var sameLine = i > 0 && labels[i - 1].Location.Line == labels[i].Location.Line && labels[i].Location.Source.LineSpan(labels[i].Location.Line).Length <= WidestLine;
+            AppendLabel(text, labels[i], gutter, ReferenceEquals(labels[i], diagnostic.Primary) ? '^' : '-', showLine: !sameLine);
         }
 
         foreach (var other in diagnostic.Others.Where(label => label.Location.Path != diagnostic.Location.Path))
@@ -53,20 +54,27 @@ public static class DiagnosticText
         return diagnostic.Section is null ? within : $"{within}{(within.Length == 0 ? "   " : ", ")}under \"{Clip(diagnostic.Section)}\"";
     }
 
-    private static void AppendLine(StringBuilder text, Label label, int gutter, char mark)
+    // Two remarks on one line share the line: each has its marks below it.
+    private static void AppendLabel(StringBuilder text, Label label, int gutter, char mark, bool showLine)
     {
         var source = label.Location.Source;
         var line = source.LineSpan(label.Location.Line);
         var from = label.Location.Span.Start - line.Start;
         var shown = Window(source.Slice(line), from, out var cut);
-        var before = DisplayColumns.Printable(shown[..Math.Clamp(from - cut, 0, shown.Length)]);
-        var marked = shown[Math.Clamp(from - cut, 0, shown.Length)..Math.Clamp(label.Location.Span.End - line.Start - cut, 0, shown.Length)];
-        var width = Math.Max(1, DisplayColumns.Width(DisplayColumns.Printable(marked)));
-        text.Append(' ', gutter).Append(" |\n");
-        text.Append(Number(label.Location.Line).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown)).Append('\n');
-        text.Append(' ', gutter).Append(" | ").Append(' ', DisplayColumns.Width(before)).Append(mark, width);
+        var before = ColumnsUpTo(shown, from - cut);
+        var width = Math.Max(1, ColumnsUpTo(shown, label.Location.Span.End - line.Start - cut) - before);
+        if (showLine)
+        {
+            text.Append(' ', gutter).Append(" |\n");
+            text.Append(Number(label.Location.Line).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown)).Append('\n');
+        }
+
+        text.Append(' ', gutter).Append(" | ").Append(' ', before).Append(mark, width);
         text.Append(label.Text.Length == 0 ? "" : " ").Append(label.Text).Append('\n');
     }
+
+    // Measured from the start of the line, because a tab is as wide as what stands before it lets it be.
+    private static int ColumnsUpTo(string line, int offset) => DisplayColumns.Width(DisplayColumns.Printable(line[..Math.Clamp(offset, 0, line.Length)]));
 
     // Very long lines are shown around the place only.
     private static string Window(string line, int from, out int cut)
@@ -101,7 +109,7 @@ public static class DiagnosticText
         var number = edit.Location.Line;
         foreach (var line in mended.Split('\n').Take(4))
         {
-            var shown = line.Length <= WidestLine ? line : line[..WidestLine];
+            var shown = Window(line, number == edit.Location.Line ? edit.Location.Span.Start - first.Start : 0, out _);
             text.Append(Number(number++).PadLeft(gutter)).Append(" | ").Append(DisplayColumns.Printable(shown.TrimEnd('\r'))).Append('\n');
         }
     }

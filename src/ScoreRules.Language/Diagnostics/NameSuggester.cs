@@ -7,6 +7,7 @@ namespace ScoreRules.Language.Diagnostics;
 public static class NameSuggester
 {
     private const int Most = 3;
+    private static readonly string[] Denials = ["no", "not", "non", "never", "without"];
 
     /// <summary>At most three names, nearest first, ties in the order given.</summary>
     /// <param name="written">The name that was not found.</param>
@@ -17,6 +18,7 @@ public static class NameSuggester
         var limit = Math.Max(1, key.Length / 3);
         var near = legal
             .Distinct(StringComparer.Ordinal)
+            .Where(name => Denies(key) == Denies(NameText.Key(name)))
             .Select(name => (name, distance: Distance(key, NameText.Key(name), limit)))
             .Where(candidate => candidate.distance <= limit)
             .OrderBy(candidate => candidate.distance)
@@ -24,6 +26,9 @@ public static class NameSuggester
         var best = near.Count == 0 ? 0 : near[0].distance;
         return [.. near.Where(candidate => candidate.distance <= best + 1).Take(Most).Select(candidate => candidate.name)];
     }
+
+    // "no barbell" is two letters from its opposite: such a name is never offered.
+    private static bool Denies(string name) => name.Split([' ', '-'], 2) is [var first, _] && Denials.Contains(first, StringComparer.Ordinal);
 
     private static int Distance(string written, string candidate, int limit)
     {

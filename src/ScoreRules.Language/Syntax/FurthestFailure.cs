@@ -10,6 +10,7 @@ internal sealed class FurthestFailure
     private static FurthestFailure? current;
 
     private readonly List<Expectation> expected = [];
+    private readonly Dictionary<int, int> nameStarts = [];
 
     private FurthestFailure()
     {
@@ -23,6 +24,18 @@ internal sealed class FurthestFailure
 
     /// <summary>Starts the record of a new line on this thread.</summary>
     public static FurthestFailure Begin() => current = new FurthestFailure();
+
+    /// <summary>Notes that a name was read from token <paramref name="start"/> up to, but without, token <paramref name="end"/>.</summary>
+    public static void NoteName(int start, int end)
+    {
+        if (current is { } record)
+        {
+            record.nameStarts[end] = start;
+        }
+    }
+
+    /// <summary>The first token of the name that ends just before a token; null when no name ends there.</summary>
+    public int? NameBefore(int index) => nameStarts.TryGetValue(index, out var start) ? start : null;
 
     /// <summary>Notes that <paramref name="expectation"/> would have fitted at token <paramref name="index"/>.</summary>
     public static void Note(int index, Expectation expectation)

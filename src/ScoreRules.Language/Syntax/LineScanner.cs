@@ -7,14 +7,25 @@ namespace ScoreRules.Language.Syntax;
 /// <summary>Turns (part of) one line into tokens. Never fails: what cannot be read is reported and becomes a bad token.</summary>
 internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
 {
-    private readonly SignFindings signs = new(source, findings);
+    private readonly SignReport report = new(source, findings);
     private readonly List<Token<TokenKind>> tokens = [];
     private int at;
     private int end;
+    private SignFindings? signs;
+    private NumberFindings? numbers;
+
+    private SignFindings Signs => signs ??= new SignFindings(source, report);
+
+    private NumberFindings Numbers => numbers ??= new NumberFindings(source, report);
 
     /// <summary>Adds the tokens of a stretch of one line to <paramref name="into"/>.</summary>
-    public void Scan(SourceSpan line, ScanMode mode, List<Token<TokenKind>> into)
+    /// <param name="line">The stretch.</param>
+    /// <param name="mode">Where free text begins in it.</param>
+    /// <param name="into">Where the tokens go.</param>
+    /// <param name="within">What messages call the statement, and the section above it.</param>
+    public void Scan(SourceSpan line, ScanMode mode, List<Token<TokenKind>> into, (string Title, string? Section) within)
     {
+        (report.Within, report.Section) = within;
         tokens.Clear();
         at = line.Start;
         end = line.End;
@@ -79,7 +90,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
     private void ScanOne()
     {
         var c = source.Text[at];
-        if (char.IsLetter(c))
+        if (char.IsLetter(c) && c != 'º')
         {
             ScanWord(at);
         }
@@ -99,9 +110,13 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
 
     private void ScanSign(char c)
     {
-        var kind = c switch { ',' => TokenKind.Comma, '%' => TokenKind.Percent, '°' => TokenKind.Degree, _ => TokenKind.Bad };
-        var length = kind == TokenKind.Bad ? signs.Report(at, end) : 1;
-        Add(kind, at, length);
+        TokenKind? known = c switch { ',' => TokenKind.Comma, '%' => TokenKind.Percent, '°' => TokenKind.Degree, _ => null };
+        var (length, kind) = known is null ? Signs.Report(at, end) : (1, known);
+        if (kind is { } sound)
+        {
+            Add(sound, at, length);
+        }
+
         at += length;
     }
 
@@ -109,7 +124,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
     {
         var stop = WordEnd(start);
         var word = source.Text.AsSpan(start, stop - start);
-        var bad = signs.ReportLookAlikes(start, stop);
+        var bad = Signs.ReportLookAlikes(start, stop);
         Add(bad ? TokenKind.Bad : ReservedWords.KindOf(word), start, stop - start);
         at = stop;
     }
@@ -129,7 +144,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
     {
         var c = source.Text[i];
         return char.IsLetterOrDigit(c) || char.GetUnicodeCategory(c) == System.Globalization.UnicodeCategory.NonSpacingMark
-            || (c is '\'' or '’' or '-' or '/' or '.' && i + 1 < end && char.IsLetterOrDigit(source.Text[i + 1]));
+            || (c is '\'' or '’' or '-' or '‐' or '‑' or '/' or '.' && i + 1 < end && char.IsLetterOrDigit(source.Text[i + 1]));
     }
 
     private void ScanNumber()
@@ -154,7 +169,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
             return;
         }
 
-        var reported = signs.ReportGluedNumber(start, stop, end, kind == TokenKind.Version);
+        var reported = Numbers.Report(start, stop, end, kind == TokenKind.Version);
         var last = Math.Max(reported, stop);
         Add(reported > 0 ? TokenKind.Bad : kind, start, last - start);
         at = last;
@@ -175,7 +190,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
         var close = source.Text.IndexOf('"', at + 1, end - at - 1);
         if (close < 0)
         {
-            signs.ReportUnclosedQuote(at, end);
+            Signs.ReportUnclosedQuote(at, end);
             Add(TokenKind.Bad, at, end - at);
             at = end;
             return;

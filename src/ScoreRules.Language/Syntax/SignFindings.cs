@@ -3,33 +3,30 @@ using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Syntax;
 
-/// <summary>Findings about single characters: signs the language does not use, look-alikes, glued numbers, open quotes.</summary>
-internal sealed class SignFindings(SourceText source, DiagnosticBag findings)
+/// <summary>Findings about single characters: signs the language does not use, look-alikes, what cannot be seen, open quotes.</summary>
+internal sealed class SignFindings(SourceText source, SignReport report)
 {
-    private const string Homoglyphs = "асеорхуАВСЕНКМОРТХіјѕԁοαινρτυΑΒΕΖΗΙΚΜΝΟΡΤΥΧ";
+    private const string ClosingQuotes = "”“»«";
+    private const string SingleQuotes = "’‘'";
+    private const int MostShown = 3;
+    private const int LongestVerb = 8;
+    private int spacesReportedTo = -1;
 
-    /// <summary>Reports the sign at <paramref name="at"/> and says how many characters to pass over.</summary>
-    public int Report(int at, int end)
+    /// <summary>Reports the sign at <paramref name="at"/>; says how many characters to pass over, and as what token (null for none).</summary>
+    public (int Length, TokenKind? Kind) Report(int at, int end)
     {
         var c = source.Text[at];
-        if (c is '“' or '”' or '„' or '«' or '»')
+        return c switch
         {
-            Add("SR0003", at, 1, $"This character only looks like a plain double quote: {Describe(c)}", "pasting from a word processor does this", new("write \"", Replace(at, 1, "\""), EditSafety.Safe));
-            return 1;
-        }
-
-        if (char.IsWhiteSpace(c) && !char.IsControl(c))
-        {
-            Add("SR0003", at, 1, $"This character only looks like a space: {Describe(c)}", "not an ordinary space", new("write a space", Replace(at, 1, " "), EditSafety.Safe));
-            return 1;
-        }
-
-        if (DisplayColumns.IsHidden(c) || char.IsSurrogate(c))
-        {
-            return ReportHidden(at, end);
-        }
-
-        return ReportUnused(at, end, c);
+            '“' or '”' or '„' or '«' or '»' => ReportQuotes(at, end, ClosingQuotes),
+            '‘' or '’' or '‚' or '\'' => ReportQuotes(at, end, SingleQuotes),
+            '(' or '[' or '{' => (ReportBrackets(at, end), TokenKind.Bad),
+            'º' or '˚' => ReportDegree(at),
+            '.' when at + 1 < end && char.IsAsciiDigit(source.Text[at + 1]) => ReportPoint(at, end),
+            _ when char.IsWhiteSpace(c) && !char.IsControl(c) => ReportSpace(at, end),
+            _ when DisplayColumns.IsHidden(c) || char.IsSurrogate(c) => (ReportHidden(at, end), TokenKind.Bad),
+            _ => (ReportUnused(at, end), TokenKind.Bad),
+        };
     }
 
     /// <summary>Reports a word that mixes Latin letters with letters of another script which look the same.</summary>
@@ -40,7 +37,7 @@ internal sealed class SignFindings(SourceText source, DiagnosticBag findings)
         for (var i = start; i < stop; i++)
         {
             latin |= char.IsAsciiLetter(source.Text[i]);
-            strange = strange < 0 && source.Text[i] > 127 && Homoglyphs.Contains(source.Text[i], StringComparison.Ordinal) ? i : strange;
+            strange = strange < 0 && source.Text[i] > 127 && SignNames.Homoglyphs.Contains(source.Text[i], StringComparison.Ordinal) ? i : strange;
         }
 
         if (!latin || strange < 0)
@@ -48,70 +45,93 @@ internal sealed class SignFindings(SourceText source, DiagnosticBag findings)
             return false;
         }
 
-        Add("SR0003", strange, 1, $"This letter only looks like a Latin one: {Describe(source.Text[strange])}", "a letter of another script", new("type the letter again on your keyboard"));
+        report.Add("SR0003", strange, 1, $"This letter only looks like a Latin one: it is {SignNames.Describe(source.Text[strange])}", "a letter of another script", new("type the letter again on your keyboard"));
         return true;
-    }
-
-    /// <summary>Reports <c>2,5</c>, <c>8-20</c>, <c>15s</c> and numbers too long to mean anything; the end of what was reported, or 0 when all is well.</summary>
-    public int ReportGluedNumber(int start, int stop, int end, bool isVersion)
-    {
-        var next = stop < end ? source.Text[stop] : ' ';
-        var digitFollows = stop + 1 < end && char.IsAsciiDigit(source.Text[stop + 1]);
-        if (next == ',' && digitFollows)
-        {
-            return ReportJoined(start, stop, end, "SR0004", "Numbers are written with a point here, so this reads as two numbers", ".");
-        }
-
-        if (next is '-' or '–' && digitFollows)
-        {
-            return ReportJoined(start, stop, end, "SR0006", "A range is written with the word \"to\"", " to ");
-        }
-
-        return char.IsLetter(next) ? ReportUnit(start, stop, end) : isVersion ? 0 : ReportLength(start, stop);
     }
 
     /// <summary>Reports a quote that is not closed on its line.</summary>
     public void ReportUnclosedQuote(int at, int end) =>
-        Add("SR0002", at, 1, "The name that starts here is not closed", "no second \" before the end of the line", new("add \" where the name ends", Replace(end, 0, "\"")));
+        report.Add("SR0002", at, 1, "The name that starts here is not closed", "no second \" before the end of the line", new("add \" where the name ends", report.Replace(end, 0, "\"")));
 
-    private int ReportJoined(int start, int stop, int end, string code, string headline, string joint)
+    // A pair of other quotes is one slip, and what stands between them is still one name.
+    private (int Length, TokenKind? Kind) ReportQuotes(int at, int end, string closing)
     {
-        var last = stop + 1;
-        while (last < end && char.IsAsciiDigit(source.Text[last]))
+        var c = source.Text[at];
+        var close = Closing(at, end, closing);
+        if (close < 0)
         {
-            last++;
+            report.Add("SR0003", at, 1, $"This only looks like a double quote: it is {SignNames.Describe(c)}", "pasting from a word processor does this", new("write \"", report.Replace(at, 1, "\""), EditSafety.Safe));
+            return (1, TokenKind.Bad);
         }
 
-        var mended = source.Text[start..stop] + joint + source.Text[(stop + 1)..last];
-        Add(code, start, last - start, headline, "one number or two?", new($"write {mended}", Replace(start, last - start, mended), EditSafety.Safe));
-        return last;
+        var length = close + 1 - at;
+        var plain = $"\"{source.Text[(at + 1)..close]}\"";
+        report.Add("SR0003", at, length, $"A name is put in plain double quotes: the first sign here is {SignNames.Describe(c)}", "other quotes", new($"write {plain}", report.Replace(at, length, plain), EditSafety.Safe));
+        return (length, TokenKind.Quoted);
     }
 
-    private int ReportUnit(int start, int stop, int end)
+    // The closing quote ends a word, so that an apostrophe inside one is none.
+    private int Closing(int at, int end, string closing)
     {
-        var last = stop;
-        while (last < end && char.IsLetterOrDigit(source.Text[last]))
+        for (var i = at + 2; i < end; i++)
         {
-            last++;
+            if (closing.Contains(source.Text[i], StringComparison.Ordinal) && (i + 1 == end || !char.IsLetterOrDigit(source.Text[i + 1])))
+            {
+                return i;
+            }
         }
 
-        var number = source.Text[start..stop];
-        var unit = source.Text[stop..last];
-        var safety = Units.IsUnit(unit) ? EditSafety.Safe : EditSafety.Shown;
-        Add("SR0006", start, last - start, "A space stands between a number and what follows it", "", new($"write {number} {unit}", Replace(stop, 0, " "), safety));
-        return last;
+        return -1;
     }
 
-    private int ReportLength(int start, int stop)
+    // A pair of brackets is one slip.
+    private int ReportBrackets(int at, int end)
     {
-        if (double.IsFinite(Units.Parse(source.Text[start..stop])) && stop - start <= 20)
+        var open = source.Text[at];
+        var close = source.Text.AsSpan(at, end - at).IndexOf(open switch { '(' => ')', '[' => ']', _ => '}' });
+        var length = close < 0 ? 1 : close + 1;
+        report.Add("SR0005", at, length, "Brackets are not used in rule text", "", new("leave them out; a remark has a line of its own: \"note ...\", a reason too: \"because ...\""));
+        return length;
+    }
+
+    private (int Length, TokenKind? Kind) ReportDegree(int at)
+    {
+        report.Add("SR0003", at, 1, $"This sign only looks like the sign for degrees: it is {SignNames.Describe(source.Text[at])}", "another sign", new("write °", report.Replace(at, 1, "°"), EditSafety.Safe));
+        return (1, TokenKind.Degree);
+    }
+
+    private (int Length, TokenKind? Kind) ReportPoint(int at, int end)
+    {
+        var stop = at + 1;
+        while (stop < end && char.IsAsciiDigit(source.Text[stop]))
         {
-            return 0;
+            stop++;
         }
 
-        Add("SR0006", start, stop - start, "This number is too long to mean anything here", "", new("write at most 20 digits"));
-        return stop;
+        report.Add("SR0006", at, stop - at, "A number begins with a digit", "", new($"write 0{source.Text[at..stop]}", report.Replace(at, 0, "0"), EditSafety.Safe));
+        return (stop - at, TokenKind.Bad);
     }
+
+    // All such spaces of a line are one slip: the text was pasted.
+    private (int Length, TokenKind? Kind) ReportSpace(int at, int end)
+    {
+        if (at > spacesReportedTo)
+        {
+            var last = at;
+            for (var i = at; i < end; i++)
+            {
+                last = IsOddSpace(source.Text[i]) ? i : last;
+            }
+
+            spacesReportedTo = last;
+            var mended = string.Concat(source.Text[at..(last + 1)].Select(c => IsOddSpace(c) ? ' ' : c));
+            report.Add("SR0003", at, 1, $"This only looks like a space: it is {SignNames.Describe(source.Text[at])}", "pasting from a word processor does this", new("write ordinary spaces", report.Replace(at, last + 1 - at, mended), EditSafety.Safe));
+        }
+
+        return (1, null);
+    }
+
+    private static bool IsOddSpace(char c) => c is not (' ' or '\t') && char.IsWhiteSpace(c) && !char.IsControl(c);
 
     private int ReportHidden(int at, int end)
     {
@@ -122,21 +142,27 @@ internal sealed class SignFindings(SourceText source, DiagnosticBag findings)
         }
 
         var first = source.Text[at];
-        var headline = char.IsSurrogate(first) ? "This sign is not used in rule text" : $"A sign that cannot be seen stands here: {Describe(first)}";
+        var headline = char.IsSurrogate(first) ? "This sign is not used in rule text" : $"Something that cannot be seen stands here: {SignNames.Describe(first)}";
         var safety = char.IsSurrogate(first) ? EditSafety.Shown : EditSafety.Safe;
-        Add("SR0007", at, stop - at, headline, "", new("take it out", Replace(at, stop - at, ""), safety));
+        report.Add("SR0007", at, stop - at, headline, "", new("take it out", report.Replace(at, stop - at, ""), safety));
         return stop - at;
     }
 
-    private int ReportUnused(int at, int end, char c)
+    private int ReportUnused(int at, int end)
     {
-        var length = c is '>' or '<' && at + 1 < end && source.Text[at + 1] == '=' ? 2 : RunLength(at, end);
-        var sign = source.Text.Substring(at, Math.Min(length, 3));
-        var words = sign switch { ">" => "is more than", "<" => "is less than", ">=" => "is at least", "<=" => "is at most", "=" => "is", "#" => "note", _ => null };
-        Suggestion advice = words is null
-            ? new("leave it out, or put the whole name in double quotes")
-            : new($"write \"{words}\"", Replace(at, length, words), sign == "#" ? EditSafety.Shown : EditSafety.Safe);
-        Add("SR0005", at, length, $"The sign {sign} is not used in rule text", words is null ? "" : $"said in words: {words}", advice);
+        var sign = SignWords.SignAt(source.Text, at, end);
+        var length = sign.Length == 1 ? RunLength(at, end) : sign.Length;
+        var shown = source.Text.Substring(at, Math.Min(length, MostShown));
+        var before = source.Text[Math.Max(0, at - LongestVerb)..at];
+        var words = SignWords.Find(shown, before.TrimEnd());
+        if (words is null)
+        {
+            report.Add("SR0005", at, length, $"The sign {shown} is not used in rule text", "", new(SignWords.Advice(shown)));
+            return length;
+        }
+
+        var spaced = SignWords.Spaced(words, before, at + length < end ? source.Text[at + length] : ' ');
+        report.Add("SR0005", at, length, $"The sign {shown} is not used in rule text", "", new($"write \"{words}\"", report.Replace(at, length, spaced), sign == "#" ? EditSafety.Shown : EditSafety.Safe));
         return length;
     }
 
@@ -151,11 +177,4 @@ internal sealed class SignFindings(SourceText source, DiagnosticBag findings)
 
         return stop - at;
     }
-
-    private void Add(string code, int at, int length, string headline, string label, Suggestion suggestion) =>
-        findings.Add(new Diagnostic(code, Severity.Error, headline, new Label(source.At(new SourceSpan(at, length)), label)) { Suggestions = [suggestion] });
-
-    private TextEdit Replace(int at, int length, string with) => new(source.At(new SourceSpan(at, length)), with);
-
-    private static string Describe(char c) => $"U+{(int)c:X4}";
 }

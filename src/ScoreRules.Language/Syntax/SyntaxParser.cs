@@ -12,7 +12,8 @@ internal static class SyntaxParser
     public static FileSyntax Parse(SourceText source)
     {
         var findings = new DiagnosticBag();
-        var statements = new StatementSplitter(source, findings).Split();
-        return new FileSyntax(source, [.. statements], findings.ToSorted());
+        var splitter = new StatementSplitter(source, findings);
+        var statements = splitter.Split();
+        return new FileSyntax(source, [.. statements], findings.ToSorted(), [.. splitter.Doubtful]);
     }
 }

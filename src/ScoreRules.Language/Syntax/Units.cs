@@ -10,6 +10,9 @@ internal static class Units
     public static ImmutableArray<string> All { get; } =
         ["s", "min", "kg", "g", "m", "cm", "mm", "N", "points", "point", "sd", "weeks", "years", "parts", "part", "times", "repetitions", "degrees"];
 
+    /// <summary>Each unit once, as messages list them.</summary>
+    public static ImmutableArray<string> Printed { get; } = [.. All.Select(Canonical).Distinct(StringComparer.Ordinal), "%"];
+
     /// <summary>Whether a word is a unit.</summary>
     public static bool IsUnit(string word) => All.Contains(word, StringComparer.OrdinalIgnoreCase);
 
@@ -18,7 +21,7 @@ internal static class Units
     {
         "point" => "points",
         "part" => "parts",
-        "degrees" => "°",
+        "degrees" or "º" or "˚" => "°",
         "n" => "N",
         var other => other,
     };

@@ -46,11 +46,7 @@ public static class DisplayColumns
     private static int WidthOf(string element)
     {
         var rune = System.Text.Rune.TryGetRuneAt(element, 0, out var first) ? first.Value : element[0];
-        return IsWide(rune) || element.Contains('\uFE0F', StringComparison.Ordinal) ? 2 : 1;
+        var combining = CharUnicodeInfo.GetUnicodeCategory(rune) is UnicodeCategory.NonSpacingMark or UnicodeCategory.EnclosingMark;
+        return combining ? 0 : WideCharacters.IsWide(rune) || element.Contains('\uFE0F', StringComparison.Ordinal) ? 2 : 1;
     }
-
-    private static bool IsWide(int rune) =>
-        rune is (>= 0x1100 and <= 0x115F) or (>= 0x2E80 and <= 0xA4CF) or (>= 0xAC00 and <= 0xD7A3) or (>= 0xF900 and <= 0xFAFF)
-            or (>= 0xFE30 and <= 0xFE6F) or (>= 0xFF00 and <= 0xFF60) or (>= 0xFFE0 and <= 0xFFE6) or (>= 0x1F300 and <= 0x1FAFF)
-            or (>= 0x20000 and <= 0x3FFFD);
 }

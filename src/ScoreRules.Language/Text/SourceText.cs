@@ -27,6 +27,9 @@ public sealed class SourceText
     /// <summary>The whole text.</summary>
     public string Text { get; }
 
+    /// <summary>Whether it stands in a folder named "shared", so that a clash with a house's own file is the house's to mend.</summary>
+    public bool IsShared => Path.Split('/').AsSpan()[..^1].Contains("shared", StringComparer.Ordinal);
+
     /// <summary>Number of lines; an empty text has one.</summary>
     public int LineCount => lineStarts.Count;
 

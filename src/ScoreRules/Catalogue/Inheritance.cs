@@ -46,7 +46,7 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
             isStated || original is null ? declaration.Trains : original.Trains,
             [],
             isStated || (original?.IsTrainsSaid ?? false),
-            isCut || (original?.HasCutLink ?? false));
+            isCut || original is { HasCutLink: true } or { Declaration.IsWhole: false });
         return movement with { Facts = FactsOf(movement) };
     }
 

@@ -5,6 +5,7 @@ using System.Text.Json;
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Profiles;
 using ScoreRules.Publishing.Json;
 using ScoreRules.Tiering;
 
@@ -25,11 +26,12 @@ public static class JudgementJson
     public static string Rank(Judgement judgement, IReadOnlyList<TargetRanking> rankings)
     {
         var parts = new JsonParts(judgement.Explainer!);
+        var view = judgement.Profile is { } profile ? new ProfileView(judgement.Ruleset, judgement.Inferred!, profile) : null;
         var cautions = new CautionList(rankings, judgement.Explainer!).At(CautionPlace.AboveTheRanking, CautionPlace.AtTheFoot);
         var document = new RankDocument(
-            SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement),
+            SchemaVersion, ToolVersion, Sentences.Education, House(judgement), judgement.Profile?.Name, Inputs(judgement),
             [.. cautions.Select(caution => JsonParts.Caution(caution.Caution, caution.Undecided))],
-            [.. rankings.Select(ranking => parts.Target(ranking, _ => true, withTrail: false))],
+            [.. rankings.Select(ranking => Target(parts, ranking, view?.Of(ranking)))],
             [.. judgement.Expectations.Select(result => new ExpectationPart(result.Holds, result.Found, JsonParts.Rule(result.Expectation.Info)))],
             [.. judgement.Ruleset.NotYetApplied.Select(JsonParts.Later)]);
         return JsonSerializer.Serialize(document, Context.RankDocument) + "\n";
@@ -41,7 +43,7 @@ public static class JudgementJson
         var parts = new JsonParts(judgement.Explainer!);
         var document = new ExplainDocument(
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), movement.Name,
-            [.. rankings.Select(ranking => parts.Target(ranking, other => other.Index == movement.Index, withTrail: true))]);
+            [.. rankings.Select(ranking => parts.Target(ranking, other => other.Index == movement.Index, withTrail: true, []))]);
         return JsonSerializer.Serialize(document, Context.ExplainDocument) + "\n";
     }
 
@@ -54,6 +56,9 @@ public static class JudgementJson
             [.. findings.Select(JsonParts.Finding)], [.. later.Select(JsonParts.Later)]);
         return JsonSerializer.Serialize(document, Context.CheckDocument) + "\n";
     }
+
+    private static TargetPart Target(JsonParts parts, TargetRanking ranking, PersonalRanking? personal) =>
+        parts.Target(personal?.Ranking ?? ranking, _ => true, withTrail: false, personal is null ? [] : JsonParts.SetAside(personal));
 
     private static RulesetPart? House(Judgement judgement) => judgement.Ruleset.House is { } house
         ? new RulesetPart(house.Name, house.Version, house.Judges, house.CheckedOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))

@@ -11,15 +11,19 @@ public sealed class RankingText(Judgement judgement)
     private const int NameWidth = 46;
     private readonly Explainer explainer = judgement.Explainer ?? throw new InvalidOperationException("Nothing was ranked.");
 
-    /// <summary>The rankings given, one below another.</summary>
-    public string Print(IReadOnlyList<TargetRanking> rankings)
+    /// <summary>The rankings given, one below another, as the judgement's profile sees them if it has one.</summary>
+    public string Print(IReadOnlyList<TargetRanking> whole)
     {
         var block = new TextBlock();
+        var personal = judgement.Profile is { } profile ? new PersonalText(judgement, profile, whole) : null;
+        var rankings = personal?.Rankings ?? whole;
         PrintHead(block, rankings);
+        personal?.PrintHead(block);
         foreach (var ranking in rankings)
         {
             block.Blank();
             PrintTarget(block, ranking);
+            personal?.PrintSetAside(block, ranking.Target);
         }
 
         block.Blank();
@@ -100,6 +104,7 @@ public sealed class RankingText(Judgement judgement)
             var name = TextBlock.Pad(placement.Row.Movement.Name, NameWidth);
             block.Line($"{rank,4} {name}{new string(' ', 11)}{NumberText.Points(placement.Score),6}{(placement.IsBenchmark ? " " : "")}{gap,8}");
             PrintReasons(block, explainer.Explain(ranking, placement.Row.Movement)!, placement);
+            PersonalText.PrintFlags(block, judgement.Profile, placement.Row.Movement);
         }
     }
 

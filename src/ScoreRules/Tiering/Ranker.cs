@@ -83,7 +83,8 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
         return low;
     }
 
-    private static ImmutableArray<Placement> WithRanks(List<Placement> placements)
+    /// <summary>Puts placements in order and counts their ranks.</summary>
+    internal static ImmutableArray<Placement> WithRanks(IReadOnlyCollection<Placement> placements)
     {
         var ordered = placements.OrderBy(placement => placement.Tier.Index)
             .ThenByDescending(placement => Rounding.Compared(placement.Score))

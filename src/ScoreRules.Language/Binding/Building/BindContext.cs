@@ -7,49 +7,56 @@ using ScoreRules.Language.Text;
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>All names of a house while it is being bound, and where findings go.</summary>
-internal sealed class BindContext(DiagnosticBag findings)
+internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
 {
     /// <summary>Where findings go.</summary>
     public DiagnosticBag Findings { get; } = findings;
+
+    /// <summary>Texts that could not be read and may declare a name.</summary>
+    public Doubts Doubts { get; } = doubts;
+
+    /// <summary>Words that were reported as not allowed for an attribute, so that each is reported once.</summary>
+    public HashSet<(string Attribute, string Word)> ReportedWords { get; } = [];
 
     /// <summary>What was read but has no effect yet.</summary>
     public LaterList Later { get; } = new();
 
     /// <summary>Attributes.</summary>
-    public NameTable<AttributeDefinition> Attributes { get; } = new("something a movement can be described by", "SR2003", findings);
+    public NameTable<AttributeDefinition> Attributes { get; } = new("something a movement can be described by", "SR2003", findings, doubts);
 
     /// <summary>Muscles.</summary>
-    public NameTable<MuscleDefinition> Muscles { get; } = new("a muscle", "SR2005", findings);
+    public NameTable<MuscleDefinition> Muscles { get; } = new("a muscle", "SR2005", findings, doubts);
 
     /// <summary>Targets.</summary>
-    public NameTable<TargetDefinition> Targets { get; } = new("a target", "SR2005", findings);
+    public NameTable<TargetDefinition> Targets { get; } = new("a target", "SR2005", findings, doubts);
 
     /// <summary>Tiers.</summary>
-    public NameTable<TierDefinition> Tiers { get; } = new("a tier", "SR2006", findings);
+    public NameTable<TierDefinition> Tiers { get; } = new("a tier", "SR2006", findings, doubts);
 
     /// <summary>Words of the house.</summary>
-    public NameTable<SayDefinition> Words { get; } = new("a word this house has defined with \"say\"", "SR2012", findings);
+    public NameTable<SayDefinition> Words { get; } = new("a word this house has defined with \"say\"", "SR2012", findings, doubts);
 
     /// <summary>Criteria, by name only.</summary>
-    public NameTable<NameSyntax> Criteria { get; } = new("a criterion", "SR2008", findings);
+    public NameTable<NameSyntax> Criteria { get; } = new("a criterion", "SR2008", findings, doubts);
 
     /// <summary>Called facts, by name only.</summary>
-    public NameTable<NameSyntax> CalledFacts { get; } = new("a called fact", "SR2001", findings);
+    public NameTable<NameSyntax> CalledFacts { get; } = new("a called fact", "SR2001", findings, doubts);
 
     /// <summary>Movements, by declared name; synonyms lead to it.</summary>
-    public NameTable<string> Movements { get; } = new("a movement", "SR2004", findings);
+    public NameTable<string> Movements { get; } = new("a movement", "SR2004", findings, doubts);
 
     /// <summary>Statements that were given a name.</summary>
-    public NameTable<NameSyntax> Rules { get; } = new("the name of a rule", "SR2008", findings);
+    public NameTable<NameSyntax> Rules { get; } = new("the name of a rule", "SR2008", findings, doubts);
 
     /// <summary>Profiles, by name only.</summary>
-    public NameTable<NameSyntax> Profiles { get; } = new("a profile", "SR2009", findings);
+    public NameTable<NameSyntax> Profiles { get; } = new("a profile", "SR2009", findings, doubts);
 
     /// <summary>What messages call a statement.</summary>
     public static string TitleOf(StatementSyntax statement) => statement.First switch
     {
         ClauseSyntax<NameSyntax> { Content: { } name } => $"{statement.Spec.Words} \"{name.Text}\"",
-        _ => statement.Spec.Words,
+        ClauseSyntax<SaySyntax> { Content: { } say } => $"{statement.Spec.Words} \"{say.Word.Text}\"",
+        _ => statement.Find(Syntax.Grammar.Uniform.Named) is { } named ? $"{statement.Spec.Words} \"{named.Content.Text}\"" : statement.Spec.Words,
     };
 
     /// <summary>A name as it must be written: in quotes where it holds something that a bare name cannot.</summary>

@@ -12,6 +12,7 @@ internal sealed class ConditionBinder(BindContext context)
 {
     private readonly Numbers numbers = new(context);
     private readonly Codes codes = new(context);
+    private readonly DemandAdvice advice = new(context);
 
     /// <summary>The condition of a statement; null when a part of it was reported or could not be read.</summary>
     public Condition? Bind(StatementSyntax statement)
@@ -112,6 +113,11 @@ internal sealed class ConditionBinder(BindContext context)
 
     private CalledTest? BindCalled(AtomSyntax atom, StatementSyntax statement)
     {
+        if (advice.Report(atom.Subject, statement))
+        {
+            return null;
+        }
+
         var attribute = context.Attributes.TryFind(atom.Subject.Text);
         var note = attribute is null ? null : $"\"{attribute.Name}\" describes a movement: say what it must be, such as \"{attribute.Name} {(attribute.Kind == AttributeKind.SomeOf ? "has any of ..." : "is ...")}\"";
         var name = context.CalledFacts.Find(atom.Subject, statement, note);
@@ -127,9 +133,8 @@ internal sealed class ConditionBinder(BindContext context)
             return true;
         }
 
-        var (wrong, right) = isList ? ("is", "has any of") : ("has", "is");
         context.Report("SR3005", Severity.Error, isList ? $"\"{attribute.Name}\" is a list, so it is asked with \"has\"" : $"\"{attribute.Name}\" has one value, so it is asked with \"is\"",
-            statement, atom.Span, $"asked with \"{wrong}\"", [new Label(attribute.Info.Location, "declared here")], new Suggestion($"write \"{attribute.Name} {right} ...\""));
+            statement, atom.Span, $"asked with \"{(isList ? "is" : "has")}\"", [new Label(attribute.Info.Location, "declared here")], VerbRepair.For(atom.Subject.Span, atom.Operands.IsEmpty ? null : atom.Operands[0].Span, isList, statement));
         return false;
     }
 
@@ -149,7 +154,7 @@ internal sealed class ConditionBinder(BindContext context)
 
     private AttributeTest? BindNumbers(AttributeDefinition attribute, AtomSyntax atom, StatementSyntax statement)
     {
-        var bound = atom.Operands.Select(operand => operand.Value is { IsUnknown: false } value ? numbers.For(attribute, value.First! with { Unit = value.Unit, Span = value.Span }, statement) : null).ToList();
+        var bound = atom.Operands.Select(operand => operand.Value is { } value ? numbers.Exactly(attribute, value, statement) : null).ToList();
         if (bound.Contains(null))
         {
             return null;

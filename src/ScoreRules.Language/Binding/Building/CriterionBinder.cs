@@ -21,16 +21,16 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
         var readings = statement.All(ScoringGrammar.Reads).Select(line => Reading(line, statement)).ToList();
         var weights = statement.All(ScoringGrammar.Counts).Where(line => line.Content.Value is not null).Select(line => Weight(line, statement)).ToList();
         NoteLater(statement);
-        if (readings.Contains(null) || weights.Contains(null) || readings.Count == 0)
+        CheckRepeats(statement, readings.OfType<CriterionReading>().Select(reading => (reading.Targets, reading.Location.Span)), "reads");
+        CheckRepeats(statement, weights.OfType<CriterionWeight>().Select(weight => (weight.Targets, weight.Location.Span)), "counts");
+        if (readings.Contains(null) || readings.Count == 0)
         {
             return null;
         }
 
-        CheckRepeats(statement, readings.Select(reading => (reading!.Targets, reading.Location.Span)), "reads");
-        CheckRepeats(statement, weights.Select(weight => (weight!.Targets, weight.Location.Span)), "counts");
         var unknown = statement.Find(ScoringGrammar.UnknownIsWorth)?.Content;
-        var worth = worths.Bind(statement, readings[0]!.Attribute, unknown is not null);
-        return worth is null ? null : new CriterionDefinition(said, [.. weights!], [.. readings!], worth, Share(unknown, statement));
+        var worth = worths.Bind(statement, readings[0]!.Attribute, unknown is not null || !statement.IsWhole);
+        return worth is null || weights.Contains(null) ? null : new CriterionDefinition(said, [.. weights!], [.. readings!], worth, Share(unknown, statement));
     }
 
     private double? Share(QuantitySyntax? percent, StatementSyntax statement) => percent is null ? null : worths.Share(percent, statement);

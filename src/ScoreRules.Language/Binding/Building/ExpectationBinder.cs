@@ -17,13 +17,9 @@ internal sealed class ExpectationBinder(BindContext context, InfoBinder info)
     {
         var claim = statement.Head<ClaimSyntax>();
         var targets = claim.Targets.Select(target => context.Targets.Find(target, statement)).ToList();
-        if (targets.Contains(null))
-        {
-            return null;
-        }
-
-        var expectation = new ExpectationDefinition(info.Bind(statement), claim.Kind) { Targets = [.. targets!], Amount = claim.Amount?.Number ?? 0 };
-        return claim.Kind is ClaimKind.HasAtLeast or ClaimKind.HasAtMost ? Share(claim, expectation, statement) : AboutMovement(claim, expectation, statement);
+        var expectation = new ExpectationDefinition(info.Bind(statement), claim.Kind) { Targets = [.. targets.OfType<TargetDefinition>()], Amount = claim.Amount?.Number ?? 0 };
+        var bound = claim.Kind is ClaimKind.HasAtLeast or ClaimKind.HasAtMost ? Share(claim, expectation, statement) : AboutMovement(claim, expectation, statement);
+        return targets.Contains(null) ? null : bound;
     }
 
     private ExpectationDefinition? AboutMovement(ClaimSyntax claim, ExpectationDefinition expectation, StatementSyntax statement)

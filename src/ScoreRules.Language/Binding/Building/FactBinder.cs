@@ -11,6 +11,9 @@ internal sealed class FactBinder(BindContext context)
     private readonly Numbers numbers = new(context);
     private readonly Codes codes = new(context);
 
+    /// <summary>How many facts a movement states.</summary>
+    public static int CountOf(StatementSyntax statement) => statement.Lines.OfType<ClauseSyntax<FactSyntax[]>>().Sum(line => line.Content.Length);
+
     /// <summary>The facts of a movement that could be bound.</summary>
     public IEnumerable<StatedFact> Bind(StatementSyntax statement)
     {
@@ -68,8 +71,7 @@ internal sealed class FactBinder(BindContext context)
         }
 
         var headline = fact.IsList ? $"\"{attribute.Name}\" has one value, so it is stated with \"is\"" : $"\"{attribute.Name}\" is a list, so it is stated with \"has\"";
-        var right = fact.IsList ? "is" : "has";
-        context.Report("SR3005", Severity.Error, headline, statement, fact.Span, "", [new Label(attribute.Info.Location, "declared here")], new Suggestion($"write \"{attribute.Name} {right} ...\""));
+        context.Report("SR3005", Severity.Error, headline, statement, fact.Span, "", [new Label(attribute.Info.Location, "declared here")], VerbRepair.For(fact.Attribute.Span, fact.Operands.IsEmpty ? null : fact.Operands[0].Span, !fact.IsList, statement));
         return false;
     }
 
@@ -80,7 +82,7 @@ internal sealed class FactBinder(BindContext context)
             return FactValue.Unknown;
         }
 
-        if (numbers.For(attribute, value.First! with { Number = value.Number, Unit = value.Unit, Span = value.Span }, statement) is not { } number)
+        if (!numbers.HasOneUnit(value, statement) || numbers.For(attribute, value.First! with { Number = value.Number, Unit = value.Unit, Span = value.Span }, statement) is not { } number)
         {
             return null;
         }

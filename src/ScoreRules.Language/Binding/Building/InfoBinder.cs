@@ -19,8 +19,8 @@ internal sealed class InfoBinder(BindContext context)
             Because = Join(statement, Uniform.Because),
             Origin = Join(statement, Uniform.Source),
             Credence = CredenceOf(statement),
-            OnlyFor = [.. statement.All(Uniform.OnlyFor).SelectMany(line => line.Content.Select(entry => Scope(entry, null, statement))).OfType<ScopeEntry>()],
-            ExceptFor = [.. statement.All(Uniform.ExceptFor).SelectMany(line => line.Content.Names.Select(entry => Scope(entry, line.Content.Because?.Text, statement))).OfType<ScopeEntry>()],
+            OnlyFor = [.. statement.All(Uniform.OnlyFor).SelectMany(line => Scopes([.. line.Content], null, statement))],
+            ExceptFor = [.. statement.All(Uniform.ExceptFor).SelectMany(line => Scopes([.. line.Content.Names], line.Content.Because?.Text, statement))],
             Overrides = Overrides(statement),
             Section = statement.Section,
         };
@@ -49,6 +49,10 @@ internal sealed class InfoBinder(BindContext context)
 
         return [.. names.Where(name => context.Rules.Find(name, statement) is not null).Select(name => name.Text)];
     }
+
+    private IEnumerable<ScopeEntry> Scopes(NameSyntax[] names, string? because, StatementSyntax statement) =>
+        NamedLists.Whole(names, name => context.Targets.TryFind(name) is not null || context.Movements.TryFind(name) is not null, statement, context, out _)
+            .Select(name => Scope(name, because, statement)).OfType<ScopeEntry>();
 
     private ScopeEntry? Scope(NameSyntax name, string? because, StatementSyntax statement)
     {

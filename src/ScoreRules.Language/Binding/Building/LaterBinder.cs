@@ -7,7 +7,7 @@ namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
 /// Checks the names of statements that have no effect yet, and lists them: studies, evidence, weights by comparison,
-/// places, profiles, choices, questions and changes of a base.
+/// places, choices, questions and changes of a base.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
@@ -28,7 +28,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place || spec == QuestionGrammar.Profile
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place
         || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
 
     private void Check(StatementSyntax statement)
@@ -41,18 +41,67 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         {
             CheckPlace(statement);
         }
-        else if (statement.Spec == QuestionGrammar.AskWhy)
+        else if (statement.Spec == ScoringGrammar.Weights)
+        {
+            CheckWeights(statement);
+        }
+        else if (statement.Spec == QuestionGrammar.Choose)
+        {
+            CheckChoice(statement);
+        }
+        else
+        {
+            CheckQuestion(statement);
+        }
+    }
+
+    private void CheckQuestion(StatementSyntax statement)
+    {
+        if (statement.Spec == QuestionGrammar.AskWhy)
         {
             Movements(statement.Head<NameSyntax[]>(), statement);
         }
         else if (statement.Spec == QuestionGrammar.AskWhatLifts || statement.Spec == QuestionGrammar.AskWhere)
         {
             Movements([statement.Head<NameSyntax>()], statement);
+            foreach (var tier in statement.All(QuestionGrammar.ToTier))
+            {
+                context.Tiers.Find(tier.Content, statement);
+            }
         }
         else
         {
             CheckConditions(statement);
         }
+    }
+
+    private void CheckWeights(StatementSyntax statement)
+    {
+        var compared = statement.All(ScoringGrammar.Importance).SelectMany(line => new[] { line.Content.First, line.Content.Second });
+        foreach (var criterion in statement.All(ScoringGrammar.Order).SelectMany(line => line.Content).Concat(compared))
+        {
+            context.Criteria.Find(criterion, statement);
+        }
+
+        foreach (var degree in statement.All(ScoringGrammar.Importance).Select(line => line.Content.Degree.Name).OfType<NameSyntax>())
+        {
+            context.Words.Find(degree, statement, $"how much more important is a number of times or a word of the house, such as \"say {degree.Text} means 1.5 times\"");
+        }
+    }
+
+    private void CheckChoice(StatementSyntax statement)
+    {
+        foreach (var target in statement.Head<(QuantitySyntax Count, NameSyntax[] Targets)>().Targets)
+        {
+            context.Targets.Find(target, statement);
+        }
+
+        foreach (var profile in statement.All(QuestionGrammar.UsingProfile))
+        {
+            context.Profiles.Find(profile.Content, statement);
+        }
+
+        CheckConditions(statement);
     }
 
     private void CheckStudy(StatementSyntax statement)
@@ -72,7 +121,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
 
             if (finding.Verdict == StudyVerdict.BetterThan)
             {
-                context.Words.Find(finding.Amount!.Name!, statement, "how much better is a word defined with \"say\"");
+                context.Words.Find(finding.Amount!.Name!, statement, $"how much better is a word of the house, such as \"say {finding.Amount!.Name!.Text} means at least 10 points\"");
             }
 
             foreach (var region in finding.Regions.Where(region => context.Targets.TryFind(region.Text) is null))

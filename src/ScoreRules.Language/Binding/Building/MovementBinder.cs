@@ -49,14 +49,18 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
         NoteLater(statement);
         var like = statement.Find(MovementGrammar.Like);
         var trains = statement.Find(MovementGrammar.Trains);
+        // A line that could not be read may have been the one that says what it is like or trains.
+        var unread = statement.IsWhole ? null : statement.HeadLocation;
+        var bound = facts.Bind(statement).ToImmutableArray();
         return new MovementDeclaration(info.Bind(statement, name))
         {
             Synonyms = [.. statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content).Select(synonym => synonym.Text)],
             Like = like is null ? null : Original(like.Content, name, statement),
-            LikeLocation = like is null ? null : statement.At(like.Content.Span),
+            LikeLocation = like is null ? unread : statement.At(like.Content.Span),
             Trains = [.. (trains?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
-            TrainsLocation = trains is null ? null : statement.At(trains.Span),
-            Facts = [.. facts.Bind(statement)],
+            TrainsLocation = trains is null ? unread : statement.At(trains.Span),
+            IsWhole = statement.IsWhole && bound.Length == FactBinder.CountOf(statement),
+            Facts = bound,
         };
     }
 

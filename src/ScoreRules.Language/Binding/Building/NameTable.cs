@@ -9,9 +9,11 @@ namespace ScoreRules.Language.Binding.Building;
 /// <param name="what">What such a thing is called in messages, with its article: "a movement".</param>
 /// <param name="code">Code of the finding for a name that is not found.</param>
 /// <param name="findings">Where findings go.</param>
-internal sealed class NameTable<T>(string what, string code, DiagnosticBag findings)
+/// <param name="doubts">Texts that may declare names but could not be read.</param>
+internal sealed class NameTable<T>(string what, string code, DiagnosticBag findings, Doubts doubts)
     where T : class
 {
+    private const int MostListed = 8;
     private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
     private readonly List<string> names = [];
@@ -25,13 +27,7 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
     {
         if (byKey.TryGetValue(name.Key, out var before))
         {
-            findings.Add(new Diagnostic("SR2002", Severity.Error, $"\"{name.Text}\" is declared twice", new Label(statement.At(name.Span), "second time"))
-            {
-                Within = $"{statement.Spec.Words} \"{name.Text}\"",
-                Section = statement.Section,
-                Others = [new Label(before.Location, "first time")],
-                Suggestions = [new Suggestion("give one of them another name; to alter a house that this one builds on, say \"change\"")],
-            });
+            findings.Add(Twice(name, statement, before.Location));
             return false;
         }
 
@@ -75,7 +71,7 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
             return found.Value;
         }
 
-        if (reported.Add(name.Key))
+        if (reported.Add(name.Key) && !doubts.MayDeclare(name.Key))
         {
             findings.Add(NotFound(name, statement, note));
         }
@@ -83,12 +79,33 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
         return null;
     }
 
+    private static Diagnostic Twice(NameSyntax name, StatementSyntax statement, SourceLocation before)
+    {
+        var here = statement.At(name.Span);
+        var (own, other) = here.Source.IsShared && !before.Source.IsShared ? (before, here) : (here, before);
+        var labels = own.Path == other.Path ? ("second time", "first time") : ("declared here", "and here");
+        return new Diagnostic("SR2002", Severity.Error, $"\"{name.Text}\" is declared twice", new Label(own, labels.Item1))
+        {
+            Within = $"{statement.Spec.Words} \"{name.Text}\"",
+            Section = ReferenceEquals(own, here) ? statement.Section : null,
+            Others = [new Label(other, labels.Item2)],
+            Suggestions = [new Suggestion("give one of them another name; to alter a house that this one builds on, say \"change\"")],
+        };
+    }
+
+    private string? Listed() => names.Count switch
+    {
+        0 => $"nothing in these files is {what}",
+        <= MostListed => $"known here: {string.Join(", ", names)}",
+        _ => null,
+    };
+
     private Diagnostic NotFound(NameSyntax name, StatementSyntax statement, string? note)
     {
         var near = synonyms.TryGetValue(name.Key, out var meant) ? [meant] : NameSuggester.Nearest(name.Text, names);
         var place = statement.At(name.Span);
         var safety = near.Length == 1 ? EditSafety.Safe : EditSafety.Shown;
-        var listed = names.Count is > 0 and <= 8 && near.IsEmpty ? $"known here: {string.Join(", ", names)}" : null;
+        var listed = near.IsEmpty && note is null ? Listed() : null;
         return new Diagnostic(code, Severity.Error, $"\"{name.Text}\" is not {what}", new Label(place, "not declared anywhere"))
         {
             Within = BindContext.TitleOf(statement),

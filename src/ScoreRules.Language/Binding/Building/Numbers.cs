@@ -1,5 +1,6 @@
 using System.Globalization;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Advice;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -22,12 +23,47 @@ internal sealed class Numbers(BindContext context)
         return attribute.Kind == AttributeKind.Rating ? Rating(attribute, quantity, statement) : Measure(attribute, quantity, statement);
     }
 
+    /// <summary>A single number for an attribute, as a condition or a worth needs it; null when it does not fit (which is reported).</summary>
+    public double? Exactly(AttributeDefinition attribute, ValueSyntax value, StatementSyntax statement) =>
+        IsOneNumber(value, statement) ? For(attribute, value.First! with { Span = value.Span }, statement) : null;
+
+    /// <summary>Whether a value is one number, without a range and without doubt; reports when it is not.</summary>
+    public bool IsOneNumber(ValueSyntax value, StatementSyntax statement)
+    {
+        if (value is { First: not null, Spread: null, High: null })
+        {
+            return true;
+        }
+
+        var (headline, label) = value.IsUnknown ? ("A number stands here, and \"unknown\" is none", "unknown") : ("One number stands here, without a range or a doubt", value.High is null ? "a doubt" : "a range");
+        context.Error("SR3010", headline, statement, value.Span, label, new Suggestion("write one number; a condition asks for a range with \"is between ... and ...\" and for a missing fact with \"is unknown\""));
+        return false;
+    }
+
+    /// <summary>Whether the numbers of one value have one unit, written once or with each of them; reports when they have not.</summary>
+    public bool HasOneUnit(ValueSyntax value, StatementSyntax statement)
+    {
+        var other = new[] { value.First, value.High, value.Likely, value.Spread }.FirstOrDefault(number => number?.Unit is { } unit && unit != value.Unit);
+        if (other is null)
+        {
+            return true;
+        }
+
+        context.Error("SR3003", "One value has one unit", statement, other.Span, $"in {other.Unit}, not in {value.Unit}", new Suggestion($"write all its numbers in {value.Unit}"));
+        return false;
+    }
+
     /// <summary>A number in points, given as points or as a word of the house; null when it is neither (which is reported).</summary>
     public (double Number, double Spread)? Points(OperandSyntax operand, StatementSyntax statement)
     {
         if (operand.Name is { } name)
         {
-            var word = context.Words.Find(name, statement, "an amount is a number of points or a word defined with \"say\"");
+            if (ReportNumberWord(name, statement))
+            {
+                return null;
+            }
+
+            var word = context.Words.Find(name, statement, $"an amount is a number of points or a word of the house, such as \"say {name.Text} means 2 points\"");
             if (word is not null && word.Unit != "points")
             {
                 context.Report("SR3003", Severity.Error, $"\"{name.Text}\" is not a number of points", statement, name.Span, "an amount in points stands here", [new Label(word.Info.Location, "defined here")]);
@@ -38,16 +74,35 @@ internal sealed class Numbers(BindContext context)
         }
 
         var value = operand.Value!;
+        if (!HasOneUnit(value, statement))
+        {
+            return null;
+        }
+
         if (value.IsUnknown || value.Unit != "points")
         {
             var advice = value.IsUnknown ? "write a number of points" : "write points after the number";
             var gap = new SourceSpan(value.Span.End, 0);
-            context.Error("SR3003", "An amount is told in points", statement, value.Span, value.IsUnknown ? "unknown" : $"in {value.Unit ?? "nothing"}",
+            context.Error("SR3003", "An amount is told in points", statement, value.Span, value.IsUnknown ? "unknown" : value.Unit is null ? "no unit" : $"in {value.Unit}",
                 value.Unit is null && !value.IsUnknown ? new Suggestion(advice, new TextEdit(statement.At(gap), " points"), EditSafety.Safe) : new Suggestion(advice));
             return null;
         }
 
         return (value.Number, SpreadOf(value));
+    }
+
+    // "give four points": the words were read as the name of an amount.
+    private bool ReportNumberWord(NameSyntax name, StatementSyntax statement)
+    {
+        var word = name.Text.Split(' ')[0];
+        if (context.Words.TryFind(name.Text) is not null || NumberWords.Find(word) is not { } digits)
+        {
+            return false;
+        }
+
+        var place = name.Span with { Length = word.Length };
+        context.Error("SR1002", "A number is written in digits", statement, place, "", new Suggestion($"write {digits}", new TextEdit(statement.At(place), digits), EditSafety.Safe));
+        return true;
     }
 
     /// <summary>One standard deviation of a value's doubt: the spread said; for a range its width over the square root of 12 (uniform) or of 24 (even triangle).</summary>

@@ -11,6 +11,7 @@ internal sealed class RecipeBinder(BindContext context)
 {
     private static readonly string[] Order = ["start with", "plus", "minus", "times", "divided by", "at least", "at most"];
     private readonly ConditionBinder conditions = new(context);
+    private readonly Numbers numbers = new(context);
 
     /// <summary>The recipe; null when a step was reported.</summary>
     public RecipeDefinition? Bind(StatementSyntax statement, InfoBinder info)
@@ -93,12 +94,17 @@ internal sealed class RecipeBinder(BindContext context)
 
     private double? Number(ValueSyntax value, AttributeDefinition result, bool scales, StatementSyntax statement)
     {
-        if (!value.IsUnknown && (scales ? value.Unit is null or "times" : result.Unit is "times" or "repetitions" && value.Unit is null))
+        if (!numbers.IsOneNumber(value, statement))
+        {
+            return null;
+        }
+
+        if (scales ? value.Unit is null or "times" : result.Unit is "times" or "repetitions" && value.Unit is null)
         {
             return value.Number;
         }
 
-        if (!value.IsUnknown && !scales && value.Unit is not null && UnitConversion.TryConvert(value.Number, value.Unit, result.Unit!, out var converted))
+        if (!scales && value.Unit is not null && UnitConversion.TryConvert(value.Number, value.Unit, result.Unit!, out var converted))
         {
             return converted;
         }

@@ -24,7 +24,8 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
         var condition = named.Length > 0 && !statement.Lines.Any(line => line.Spec == Reach.When || line.Spec == Reach.Unless)
             ? new Everything(statement.HeadLocation)
             : conditions.Bind(statement);
-        return condition is null ? MissingReach(statement, named) : Build(statement, said, condition);
+        var built = Build(statement, said, condition ?? new Everything(statement.HeadLocation));
+        return condition is null ? MissingReach(statement, named) : built;
     }
 
     private static bool IsRule(HeadSpec spec) =>
@@ -86,8 +87,9 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
 
     private ExclusionDefinition? Exclusion(StatementSyntax statement, StatementInfo said, Condition condition)
     {
-        var movements = statement.Head<NameSyntax[]>().Select(name => context.Movements.Find(name, statement)).ToList();
-        return movements.Contains(null) ? null : new ExclusionDefinition(said, condition, [.. movements!]);
+        var names = NamedLists.Whole(statement.Head<NameSyntax[]>(), name => context.Movements.TryFind(name) is not null, statement, context, out var split);
+        var movements = names.Select(name => context.Movements.Find(name, statement)).ToList();
+        return split || movements.Contains(null) ? null : new ExclusionDefinition(said, condition, [.. movements!]);
     }
 
     private static CautionDefinition? Caution(StatementSyntax statement, StatementInfo said, Condition condition)

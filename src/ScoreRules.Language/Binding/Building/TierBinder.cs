@@ -52,7 +52,7 @@ internal sealed class TierBinder(BindContext context)
             CheckPair(statement, tiers[i - 1], tiers[i]);
         }
 
-        if (!tiers.IsEmpty && tiers[^1].Cut != TierCut.Rest && statement.IsWhole)
+        if (!tiers.IsEmpty && statement.IsWhole && !tiers.Any(tier => tier.Cut == TierCut.Rest))
         {
             context.Error("SR5002", "Some movements would fall in no tier", statement, tiers[^1].Location.Span, "nothing below this", new Suggestion("add a last line such as \"Special cases is the rest\""));
         }
@@ -68,12 +68,12 @@ internal sealed class TierBinder(BindContext context)
         {
             Report(statement, better, worse, $"\"{worse.Name}\" begins no lower than the better tier above it", "order the tiers from best to worst, each beginning lower than the one above");
         }
-        else if (worse.Cut == TierCut.Within && better.LowerBorder != worse.Amount)
+        else if (statement.IsWhole && worse.Cut == TierCut.Within && better.LowerBorder != worse.Amount)
         {
             Report(statement, better, worse, $"Gaps between {Numbers.Plain(Math.Min(worse.Amount, better.LowerBorder))} and {Numbers.Plain(Math.Max(worse.Amount, better.LowerBorder))} points fall in {(better.LowerBorder > worse.Amount ? "no tier" : "two tiers")}", "let one tier end where the next begins");
         }
     }
 
     private void Report(StatementSyntax statement, TierDefinition better, TierDefinition worse, string headline, string advice) =>
-        context.Report("SR5002", Severity.Error, headline, statement, worse.Location.Span, "", [new Label(better.Location, "the better tier")], new Suggestion(advice));
+        context.Report("SR5002", Severity.Error, headline, statement, worse.Location.Span, "", [new Label(better.Location, better.Cut == TierCut.Rest ? "takes all that is left" : "the better tier")], new Suggestion(advice));
 }

@@ -15,6 +15,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
     public const string LikenessName = "likeness to the benchmark";
 
     private static readonly SourceText BuiltIn = new("(built in)", "attribute " + LikenessName + "\n  in %\n");
+    private static readonly ImmutableArray<Syntax.Tree.ClauseSpec> Kinds = VocabularyGrammar.Attribute.OneOf;
     private readonly List<AttributeDefinition> attributes = [];
 
     /// <summary>All attributes, indexes in order.</summary>
@@ -23,18 +24,34 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         var muscles = statements.Where(statement => statement.Spec == VocabularyGrammar.Muscle && statement.First is not null).Select(BindMuscle).ToList();
         foreach (var statement in statements.Where(statement => statement.Spec == VocabularyGrammar.Attribute && statement.First is not null))
         {
-            Declare(statement, statement.Head<NameSyntax>(), BindAttribute(statement, muscles));
+            if (HasUnit(statement) & Kinds.Any(statement.Has))
+            {
+                Declare(statement, statement.Head<NameSyntax>(), BindAttribute(statement, muscles));
+            }
+            else
+            {
+                DoubtNames(statement);
+            }
         }
 
         foreach (var statement in statements.Where(statement => statement.Spec == RuleGrammar.WorkOut && statement.First is not null))
         {
             var name = statement.Head<NameSyntax>();
+            if (!HasUnit(statement) || (!statement.IsWhole && UnitOf(statement) is null))
+            {
+                DoubtNames(statement);
+                continue;
+            }
+
             Declare(statement, name, new AttributeDefinition(new StatementInfo("work out", name.Text, statement.HeadLocation), AttributeKind.Measure) { Unit = UnitOf(statement) ?? "times", IsWorkedOut = true });
         }
 
         AddLikeness();
         return [.. attributes];
     }
+
+    // What kind of thing it is could not be read, which has been reported; any use of it would be judged wrongly.
+    private void DoubtNames(StatementSyntax statement) => context.Doubts.Add(statement.Head<NameSyntax>().Text);
 
     private static string? UnitOf(StatementSyntax statement) =>
         statement.Find(VocabularyGrammar.InUnit) is { } unit ? Units.Canonical(unit.Content.Text) : null;
@@ -58,7 +75,6 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         var name = statement.Head<NameSyntax>();
         var (kind, values) = KindOf(statement, muscles);
         var scale = statement.Find(VocabularyGrammar.Rated)?.Content;
-        CheckUnit(statement);
         return new AttributeDefinition(info.Bind(statement, name), kind)
         {
             Unit = UnitOf(statement),
@@ -108,12 +124,19 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         return [.. seen.Values.Select(name => name.Text)];
     }
 
-    private void CheckUnit(StatementSyntax statement)
+    // A unit that is none is reported here, and nothing more is said where the attribute is used.
+    private bool HasUnit(StatementSyntax statement)
     {
-        if (statement.Find(VocabularyGrammar.InUnit) is { } unit && unit.Content.Text is not ("%" or "°") && !Units.IsUnit(unit.Content.Text))
+        if (statement.Find(VocabularyGrammar.InUnit)?.Content is not { } unit || unit.Text is "%" or "°" || Units.IsUnit(unit.Text))
         {
-            context.Error("SR3003", $"\"{unit.Content.Text}\" is not a unit", statement, unit.Content.Span, "", new Suggestion($"units are: {string.Join(", ", Units.All)}, %, °"));
+            return true;
         }
+
+        var meant = UnitSynonyms.Find(unit.Text);
+        context.Error("SR3003", $"\"{unit.Text}\" is not a unit", statement, unit.Span, "", meant is null
+            ? new Suggestion($"units are: {string.Join(", ", Units.Printed)}")
+            : new Suggestion($"did you mean \"{meant}\"?", new TextEdit(statement.At(unit.Span), meant), EditSafety.Safe));
+        return false;
     }
 
     private void Declare(StatementSyntax statement, NameSyntax name, AttributeDefinition attribute)

@@ -11,6 +11,8 @@ internal sealed class WordBinder(BindContext context, InfoBinder info)
 {
     private static readonly string[] Kinds = ["points", "times", "%"];
 
+    private readonly Numbers numbers = new(context);
+
     /// <summary>All words.</summary>
     public ImmutableArray<SayDefinition> Bind(IEnumerable<StatementSyntax> statements)
     {
@@ -18,9 +20,16 @@ internal sealed class WordBinder(BindContext context, InfoBinder info)
         foreach (var statement in statements.Where(statement => statement.Spec == VocabularyGrammar.Say && statement.First is not null))
         {
             var say = statement.Head<SaySyntax>();
-            if (say.Value.IsUnknown || !Kinds.Contains(say.Value.Unit, StringComparer.Ordinal))
+            if (!numbers.IsOneNumber(say.Value, statement))
+            {
+                context.Doubts.Add(say.Word.Text);
+                continue;
+            }
+
+            if (!Kinds.Contains(say.Value.Unit, StringComparer.Ordinal))
             {
                 context.Error("SR3003", "A word of the house means points, times or %", statement, say.Value.Span, say.Value.Unit is null ? "no unit" : $"in {say.Value.Unit}", new Suggestion("write for example \"at least 10 points\", \"1.5 times\" or \"80%\""));
+                context.Doubts.Add(say.Word.Text);
                 continue;
             }
 

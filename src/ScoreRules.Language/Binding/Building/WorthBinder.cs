@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
@@ -20,14 +19,9 @@ internal sealed class WorthBinder(BindContext context)
             return null;
         }
 
-        var mixed = line.Content.FirstOrDefault(point => point.IsStep != line.Content[0].IsStep);
-        if (mixed is not null)
-        {
-            context.Error("SR5004", "\"at\" (straight lines) and \"from\" (steps) are mixed", statement, mixed.Span, "", new Suggestion("use one of the two words for all points"));
-            return null;
-        }
-
-        return attribute.IsWord ? Words(statement, line, attribute, hasUnknownWorth) : Line(statement, line, attribute);
+        var sound = IsOneKind(line, statement);
+        var worth = attribute.IsWord ? Words(statement, line, attribute, hasUnknownWorth) : Line(statement, line, attribute);
+        return sound ? worth : null;
     }
 
     /// <summary>A share of full marks, 0 to 1; null when outside (which is reported).</summary>
@@ -42,37 +36,55 @@ internal sealed class WorthBinder(BindContext context)
         return null;
     }
 
+    private bool IsOneKind(ClauseSyntax<WorthPointSyntax[]> line, StatementSyntax statement)
+    {
+        var mixed = line.Content.FirstOrDefault(point => point.IsStep != line.Content[0].IsStep);
+        if (mixed is not null)
+        {
+            context.Error("SR5004", "\"at\" (straight lines) and \"from\" (steps) are mixed", statement, mixed.Span, "", new Suggestion("use one of the two words for all points"));
+        }
+
+        return mixed is null;
+    }
+
     private WorthFunction? Line(StatementSyntax statement, ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute)
     {
-        var points = ImmutableArray.CreateBuilder<(double At, double Worth)>();
-        var sound = true;
+        var points = new List<(double At, double Worth)>();
         foreach (var point in line.Content)
         {
             var at = At(point, attribute, statement);
             var worth = Share(point.Worth, statement);
-            sound &= at is not null && worth is not null;
-            if (!sound)
+            if (at is { } value && worth is { } share)
             {
-                continue;
+                points.Add((value, share));
             }
-
-            if (points.Count > 0 && at <= points[^1].At)
-            {
-                context.Error("SR5004", "Points of a worth rise along the attribute", statement, point.At!.Span, $"not above {Numbers.Plain(points[^1].At)}", new Suggestion("order the points by the value after \"at\""));
-                return null;
-            }
-
-            points.Add((at!.Value, worth!.Value));
         }
 
-        return sound ? new WorthFunction(line.Content[0].IsStep, points.ToImmutable(), []) : null;
+        return points.Count == line.Content.Length && Rises(points, line.Content, statement) ? new WorthFunction(line.Content[0].IsStep, [.. points], []) : null;
+    }
+
+    private bool Rises(List<(double At, double Worth)> points, WorthPointSyntax[] written, StatementSyntax statement)
+    {
+        var fall = Enumerable.Range(1, points.Count - 1).FirstOrDefault(i => points[i].At <= points[i - 1].At);
+        if (fall == 0)
+        {
+            return true;
+        }
+
+        var order = Enumerable.Range(0, points.Count).OrderBy(i => points[i].At).ToList();
+        var twice = points.DistinctBy(point => point.At).Count() < points.Count;
+        var place = statement.At(written[0].Span.Cover(written[^1].Span));
+        var mended = string.Join(", ", order.Select(i => statement.Source.Slice(written[i].Span)));
+        context.Error("SR5004", "Points of a worth rise along the attribute", statement, written[fall].At!.Span, $"not above {Numbers.Plain(points[fall - 1].At)}",
+            twice ? new Suggestion("give each value one worth") : new Suggestion("order the points by the value after \"at\" or \"from\"", new TextEdit(place, mended), EditSafety.Safe));
+        return false;
     }
 
     private double? At(WorthPointSyntax point, AttributeDefinition attribute, StatementSyntax statement)
     {
-        if (point.At?.Value is { IsUnknown: false } value)
+        if (point.At?.Value is { } value)
         {
-            return numbers.For(attribute, value.First! with { Unit = value.Unit, Span = value.Span }, statement);
+            return numbers.Exactly(attribute, value, statement);
         }
 
         context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, point.Span, "expected a number after \"at\"", [new Label(attribute.Info.Location, "declared here")]);
@@ -99,7 +111,8 @@ internal sealed class WorthBinder(BindContext context)
             byCode = [.. byCode.Select(worth => double.IsNaN(worth) ? restWorth : worth)];
         }
 
-        return sound && Complete(byCode, statement, line, attribute, hasUnknownWorth) ? new WorthFunction(line.Content[0].IsStep, [], [.. byCode]) : null;
+        var allKnown = line.Content.All(point => point.At is null || (point.At.Name is { } name && attribute.CodeOf(name.Text) >= 0));
+        return (!allKnown || Complete(byCode, statement, line, attribute, hasUnknownWorth)) && sound ? new WorthFunction(line.Content[0].IsStep, [], [.. byCode]) : null;
     }
 
     private bool Set(double[] byCode, int code, double worth, WorthPointSyntax point, StatementSyntax statement)

@@ -18,6 +18,13 @@ internal sealed class AdviceDraft(SourceText source, FailedLine line)
     /// <summary>A suggestion that replaces a stretch of the line.</summary>
     public Suggestion Edit(string advice, SourceSpan place, string replacement, EditSafety safety) => new(advice, new TextEdit(source.At(place), replacement), safety);
 
+    /// <summary>Whether the line below starts with one of these words.</summary>
+    public bool NextLineStarts(params string[] words)
+    {
+        var next = line.Line.Number < source.LineCount ? source.Slice(source.LineSpan(line.Line.Number + 1)).Trim() : "";
+        return Array.Exists(words, word => next.StartsWith(word + " ", StringComparison.OrdinalIgnoreCase));
+    }
+
     /// <summary>The characters of a stretch.</summary>
     public string Slice(SourceSpan place) => source.Slice(place);
 

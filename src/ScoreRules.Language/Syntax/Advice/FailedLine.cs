@@ -20,11 +20,24 @@ internal sealed record FailedLine(ClauseSpec Spec, LineView Line, List<Token<Tok
     /// <summary>What would have fitted.</summary>
     public IReadOnlyList<Expectation> Expected => Failure.Expected;
 
+    /// <summary>Whether it is a line of a condition.</summary>
+    public bool IsCondition => Spec.Starter is "when" or "and" or "or when" or "unless" or "avoid when" or "prefer when" or "include";
+
     /// <summary>Whether literal words would have fitted.</summary>
     public bool Wants(string words) => Expected.Contains(new Expectation(words, Literal: true));
 
     /// <summary>Kind of the token <paramref name="back"/> places before the one that did not fit.</summary>
     public TokenKind KindBefore(int back = 1) => Index - back >= 0 ? Tokens[Index - back].Kind : TokenKind.Bad;
+
+    /// <summary>Whether these words stand right behind the token that did not fit.</summary>
+    public bool Follows(string words)
+    {
+        var parts = words.Split(' ');
+        return Index + parts.Length < Tokens.Count && Enumerable.Range(0, parts.Length).All(i => Tokens[Index + 1 + i].Span.EqualsValueIgnoreCase(parts[i]));
+    }
+
+    /// <summary>From the token that did not fit through the words that follow it.</summary>
+    public SourceSpan Through(string words) => SpanOf(Index).Cover(SpanOf(Index + words.Split(' ').Length));
 
     /// <summary>The place of a token.</summary>
     public SourceSpan SpanOf(int index) => index < Tokens.Count ? Parsers.Spans.Of(Tokens[index]) : End;

@@ -9,8 +9,8 @@ internal sealed class LineAdvice(SourceText source)
 {
     private static readonly ImmutableArray<Func<AdviceDraft, FailedLine, Diagnostic?>> Cases =
     [
-        NegationAdvice.Find, VerbAdvice.Find, ListAdvice.Find, ConditionAdvice.Find, UnitAdvice.Find, StrengthAdvice.Find, MisspeltAdvice.Find,
-        NameAdvice.Find, GeneralAdvice.Missing, GeneralAdvice.DoesNotFit,
+        NegationAdvice.Find, WordAdvice.Find, OpenerAdvice.Find, QuoteAdvice.Find, ClaimAdvice.Find, VerbAdvice.Find, UnitAdvice.Find, ListAdvice.Find, ConditionAdvice.Find,
+        StrengthAdvice.Find, MisspeltAdvice.Find, CommaAdvice.Find, NameAdvice.Find, GeneralAdvice.Missing, GeneralAdvice.DoesNotFit,
     ];
 
     /// <summary>The finding for a line.</summary>

@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Syntax.Advice;
 
@@ -18,15 +19,20 @@ internal static class ListAdvice
             return draft.Error("SR1010", "\"and\" and \"or\" on one line can be read two ways", place, "a second kind of joint", new Suggestion("put one of the two on a line of its own: \"and ...\" for all of it, \"or when ...\" for another way in"));
         }
 
-        if (!line.Wants(","))
+        if (line.KindBefore() == TokenKind.Comma)
         {
-            return null;
+            var word = SourceSpan.FromBounds(line.SpanOf(line.Index - 1).End, place.End);
+            return draft.Error("SR1009", "A list uses commas alone", place, "", draft.Edit("take it out", word, "", EditSafety.Safe));
         }
 
-        var condition = line.Spec.Starter is "when" or "and" or "or when" or "unless";
+        return line.Wants(",") ? Comma(draft, line, place) : null;
+    }
+
+    private static Diagnostic Comma(AdviceDraft draft, FailedLine line, SourceSpan place)
+    {
         var before = line.SpanOf(line.Index - 1);
-        var joint = new Text.SourceSpan(before.End, place.End - before.End);
-        var another = condition ? [new Suggestion("if it is a second demand, put it on a line of its own: \"and ...\"")] : Array.Empty<Suggestion>();
-        return draft.Error("SR1009", "A list uses commas here", place, "", [draft.Edit("write a comma", joint, ",", condition ? EditSafety.Shown : EditSafety.Safe), .. another]);
+        var joint = new SourceSpan(before.End, place.End - before.End);
+        var another = line.IsCondition ? [new Suggestion("if it is a second demand, put it on a line of its own: \"and ...\"")] : Array.Empty<Suggestion>();
+        return draft.Error("SR1009", "A list uses commas here", place, "", [draft.Edit("write a comma", joint, ",", line.IsCondition ? EditSafety.Shown : EditSafety.Safe), .. another]);
     }
 }

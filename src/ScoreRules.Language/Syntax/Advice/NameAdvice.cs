@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Syntax.Advice;
 
@@ -8,7 +9,8 @@ internal static class NameAdvice
     public static Diagnostic? Find(AdviceDraft draft, FailedLine line)
     {
         var kind = line.Token.Kind;
-        var inName = line.KindBefore() == TokenKind.Word && (kind == TokenKind.Number || kind == TokenKind.Comma || ReservedWords.IsReserved(kind));
+        var before = line.Failure.NameBefore(line.Index);
+        var inName = before is not null && (kind == TokenKind.Number || kind == TokenKind.Comma || ReservedWords.IsReserved(kind));
         var reservedFirst = ReservedWords.IsReserved(kind) && line.Expected.Any(expected => expected.Words == "a name");
         if (line.AtEnd || !(inName || reservedFirst))
         {
@@ -21,15 +23,18 @@ internal static class NameAdvice
             TokenKind.Comma => "A comma",
             _ => $"The word \"{line.Token.ToStringValue()}\"",
         };
-        var first = line.Index;
-        while (first > 0 && line.Tokens[first - 1].Kind == TokenKind.Word)
-        {
-            first--;
-        }
+        var first = before ?? line.Index;
+        var last = LastOfName(line);
+        var name = draft.Slice(SourceSpan.FromBounds(line.SpanOf(first).Start, line.SpanOf(last).End));
+        var safety = first == 0 && kind != TokenKind.Not && last == line.Tokens.Count - 1 && !name.Contains('"', StringComparison.Ordinal) ? EditSafety.Safe : EditSafety.Shown;
+        return draft.Error("SR1013", $"{what} cannot stand inside a bare name", line.SpanOf(line.Index), inName ? "the name seems to end before this" : "",
+            draft.Edit(kind == TokenKind.Not ? "choose a name without \"not\" and ask for its opposite with \"unless\", or put the whole name in double quotes" : "if it belongs to the name, put the whole name in double quotes", line.SpanOf(first).Cover(line.SpanOf(last)), $"\"{name.Replace("\"", "", StringComparison.Ordinal)}\"", safety));
+    }
 
-        var name = line.SpanOf(first).Cover(line.SpanOf(line.Tokens.Count - 1));
-        var safety = first == 0 && !draft.Slice(name).Contains('"', StringComparison.Ordinal) ? EditSafety.Safe : EditSafety.Shown;
-        return draft.Error("SR1013", $"{what} cannot stand inside a bare name", line.SpanOf(line.Index), "the name seems to end before this",
-            draft.Edit("if it belongs to the name, put the whole name in double quotes", name, $"\"{draft.Slice(name).Replace("\"", "", StringComparison.Ordinal)}\"", safety));
+    // Where the line goes on with "is" or "has", the name ends before it.
+    private static int LastOfName(FailedLine line)
+    {
+        var verb = line.Wants("is") || line.Wants("has") ? line.Tokens.FindIndex(line.Index, token => token.Kind is TokenKind.Is or TokenKind.Has) : -1;
+        return verb > line.Index ? verb - 1 : line.Tokens.Count - 1;
     }
 }

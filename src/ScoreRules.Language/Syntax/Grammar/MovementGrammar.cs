@@ -32,6 +32,7 @@ internal static class MovementGrammar
 
     public static readonly HeadSpec Movement = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("movement", Names.Single),
         NamedLine = Facts,
         Lines =

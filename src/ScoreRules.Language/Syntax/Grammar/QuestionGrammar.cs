@@ -32,6 +32,7 @@ internal static class QuestionGrammar
 
     public static readonly HeadSpec Profile = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("profile", Names.Single),
         Lines = [Kit.May(), Sore.Repeat(), Audience.May(), AvoidWhen.Repeat(), PreferWhen.Repeat(), Reach.And.Repeat(), Reach.OrWhen.Repeat(), .. Uniform.Lines],
     };

@@ -27,10 +27,11 @@ internal static class RuleGrammar
     /// <summary>The steps of a recipe, in the order of the manual.</summary>
     public static readonly ImmutableArray<ClauseSpec<StepSyntax>> Steps = [StartWith, Plus, Minus, TimesStep, DividedBy, NotLess, NotMore];
 
-    public static readonly HeadSpec Call = new() { FirstLine = new ClauseSpec<NameSyntax>("call", Names.Single), Lines = [.. Reach.Condition, .. Uniform.Lines], NeedsReach = true };
+    public static readonly HeadSpec Call = new() { FirstLine = new ClauseSpec<NameSyntax>("call", Names.Single), DeclaresName = true, Lines = [.. Reach.Condition, .. Uniform.Lines], NeedsReach = true };
 
     public static readonly HeadSpec WorkOut = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("work out", Names.Single),
         Lines = [StartWith.Must(), .. Steps[1..].Select(step => step.Repeat()), StepWhen.Repeat(), Reach.And.Repeat(), VocabularyGrammar.InUnit.May(), .. Uniform.Lines],
     };

@@ -27,6 +27,7 @@ internal static class ScoringGrammar
 
     public static readonly HeadSpec Criterion = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("criterion", Names.Single),
         Lines = [Counts.MustRepeat(), Reads.MustRepeat(), Worth.Must(), UnknownIsWorth.May(), .. Uniform.Lines],
     };

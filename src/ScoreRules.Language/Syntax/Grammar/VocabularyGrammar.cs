@@ -36,6 +36,7 @@ internal static class VocabularyGrammar
 
     public static readonly HeadSpec Attribute = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("attribute", Names.Single),
         Lines =
         [
@@ -47,18 +48,20 @@ internal static class VocabularyGrammar
 
     public static readonly HeadSpec Muscle = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("muscle", Names.Single),
         Lines = [Latin.May(), Crosses.May(), AlsoKnownAs.Repeat(), DescribedAs.May(), .. Uniform.Lines],
     };
 
     public static readonly HeadSpec Target = new()
     {
+        DeclaresName = true,
         FirstLine = new ClauseSpec<NameSyntax>("target", Names.Single),
         Lines = [MadeOf.Must(), Benchmark.Must(), PartOf.May(), DescribedAs.May(), .. Uniform.Lines],
     };
 
     public static readonly HeadSpec Tiers = new() { FirstLine = Texts.Words("tiers"), NamedLine = Tier, Lines = [Tier.MustRepeat(), .. Uniform.Lines] };
-    public static readonly HeadSpec Say = new() { FirstLine = SayHead, Lines = Uniform.Lines };
+    public static readonly HeadSpec Say = new() { FirstLine = SayHead, DeclaresName = true, Lines = Uniform.Lines };
 
     private static TokenListParser<TokenKind, NameSyntax> Unit() =>
         Names.Single.Or(Primitives.Token(TokenKind.Percent, "%", literal: true).Or(Primitives.Token(TokenKind.Degree, "°", literal: true))

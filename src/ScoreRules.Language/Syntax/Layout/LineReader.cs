@@ -14,37 +14,50 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     private readonly LineAdvice advice = new(source);
 
     /// <summary>The clause, or null when it could not be read (which has then been reported).</summary>
-    public ClauseSyntax? Read(HeadSpec head, ClauseSpec spec, LineView line, int restStart, LineView[] lines, ref int at, StatementBuilder statement)
+    /// <param name="spec">What kind of line its first words promise.</param>
+    /// <param name="line">The line.</param>
+    /// <param name="restStart">Offset just behind its first words.</param>
+    /// <param name="lines">All lines of the file.</param>
+    /// <param name="at">Index of the line; moved on over lines that continue it.</param>
+    /// <param name="statement">The statement it stands in.</param>
+    /// <param name="guessed">Whether its first words were reported and only guessed at, so that nothing more is said when the rest does not fit.</param>
+    public ClauseSyntax? Read(ClauseSpec spec, LineView line, int restStart, LineView[] lines, ref int at, StatementBuilder statement, bool guessed = false)
     {
         var tokens = new List<Token<TokenKind>>();
-        var rest = SourceSpan.FromBounds(restStart, line.Content.End);
-        scanner.Scan(rest, spec.Mode, tokens);
-        while (EndsInComma(tokens))
+        scanner.Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, (statement.Title, statement.Section));
+        while (EndsInComma(tokens) && GoOn(lines, ref at, tokens, statement))
         {
-            if (!GoOn(head, lines, ref at, tokens, statement))
-            {
-                break;
-            }
         }
 
-        if (tokens.Count > MostTokens || tokens.Exists(token => token.Kind == TokenKind.Bad))
+        var readable = tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad);
+        ReportLength(line, tokens.Count, statement);
+        var clause = readable ? Parse(spec, line, tokens, statement, guessed) : null;
+        if (clause is null)
         {
-            ReportLength(line, tokens.Count, statement);
-            return null;
+            statement.Doubt(spec, source.Slice(SourceSpan.FromBounds(restStart, Math.Max(restStart, lines[at].Content.End))));
         }
 
-        return Parse(spec, line, tokens, statement);
+        return clause;
+    }
+
+    /// <summary>Whether a line would read well as a kind of clause; reports nothing.</summary>
+    public bool Fits(ClauseSpec spec, LineView line, int restStart)
+    {
+        var tokens = new List<Token<TokenKind>>();
+        new LineScanner(source, new DiagnosticBag()).Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, ("", null));
+        FurthestFailure.Begin();
+        return spec.Parse(new TokenList<TokenKind>([.. tokens]), line.Content) is not null;
     }
 
     private static bool EndsInComma(List<Token<TokenKind>> tokens) => tokens.Count > 0 && tokens[^1].Kind == TokenKind.Comma;
 
-    private ClauseSyntax? Parse(ClauseSpec spec, LineView line, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    private ClauseSyntax? Parse(ClauseSpec spec, LineView line, List<Token<TokenKind>> tokens, StatementBuilder statement, bool guessed)
     {
         var failure = FurthestFailure.Begin();
         var end = tokens.Count > 0 ? Parsers.Spans.Of(tokens[^1]).End : line.Content.End;
         var span = SourceSpan.FromBounds(line.Content.Start, Math.Max(end, line.Content.Start));
         var clause = spec.Parse(new TokenList<TokenKind>([.. tokens]), span);
-        if (clause is null)
+        if (clause is null && !guessed)
         {
             findings.Add(advice.For(new FailedLine(spec, line, tokens, failure, statement.Title, statement.Section)));
         }
@@ -53,10 +66,10 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     }
 
     // A line that ends with a comma goes on in the next line, unless that line starts with a clause word: then the comma is the fault.
-    private bool GoOn(HeadSpec head, LineView[] lines, ref int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    private bool GoOn(LineView[] lines, ref int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
     {
         var next = at + 1 < lines.Length ? lines[at + 1] : default;
-        var isClause = next.Kind == LineKind.Inner && StarterTables.LinesOf(head).Match(source.Text, next.Content) is not null;
+        var isClause = next.Kind == LineKind.Inner && StarterTables.LinesOf(statement.Spec).Match(source.Text, next.Content) is not null;
         if (next.Kind != LineKind.Inner || isClause || StartsAnotherFact(tokens, next))
         {
             ReportComma(tokens[^1], isClause ? next : null, statement);
@@ -65,7 +78,7 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
         }
 
         at++;
-        scanner.Scan(next.Content, ScanMode.Tokens, tokens);
+        scanner.Scan(next.Content, ScanMode.Tokens, tokens, (statement.Title, statement.Section));
         return true;
     }
 

@@ -19,7 +19,7 @@ internal sealed class MissingLines(StatementBuilder statement, SourceText source
         if (!statement.Spec.OneOf.IsEmpty && !statement.Spec.OneOf.Any(Has))
         {
             var choices = string.Join(", ", statement.Spec.OneOf.Select(Quoted));
-            Add("SR1007", $"{statement.Title} lacks a line that says what it is", new Suggestion($"add one of: {choices}"));
+            Add("SR1007", $"{statement.Title} needs one more line", new Suggestion($"add one of: {choices}"));
         }
 
         ReportReach();

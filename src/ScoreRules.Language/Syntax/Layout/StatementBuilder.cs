@@ -24,6 +24,9 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>Free text lines.</summary>
     public List<TextSyntax> Prose { get; } = [];
 
+    /// <summary>Texts of lines that could not be read and may declare a name.</summary>
+    public List<string> Doubtful { get; } = [];
+
     /// <summary>The first line.</summary>
     public ClauseSyntax? First
     {
@@ -41,6 +44,18 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         ClauseSyntax<NameSyntax> { Content: not null } named => $"{Spec.Words} \"{named.Content.Text}\"",
         _ => Spec.Words,
     };
+
+    /// <summary>What a sentence calls the statement: its title, or its head in quotes where it has no name.</summary>
+    public string Called => Title == Spec.Words ? $"\"{Spec.Words}\"" : Title;
+
+    /// <summary>Keeps the text of a line that could not be read, if such a line declares names.</summary>
+    public void Doubt(ClauseSpec kind, string text)
+    {
+        if ((kind == Spec.FirstLine && Spec.DeclaresName) || kind == Spec.NamedLine || kind == Grammar.Uniform.Named || kind == Grammar.VocabularyGrammar.AlsoKnownAs)
+        {
+            Doubtful.Add(text);
+        }
+    }
 
     /// <summary>Adds a line; a null clause could not be read and has been reported.</summary>
     public void Add(ClauseSyntax? clause, ClauseSpec kind, LineView line)
@@ -77,8 +92,8 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
             new MissingLines(this, source, findings, lines).Report();
         }
 
-        var start = First?.Span ?? lines.FirstOrDefault()?.Span ?? default;
-        var span = lines.Select(line => line.Span).Concat(Prose.Select(text => text.Span)).Aggregate(start, (all, part) => all.Cover(part));
+        var parts = lines.Select(line => line.Span).Concat(Prose.Select(text => text.Span)).Concat(First is null ? [] : [First.Span]).ToList();
+        var span = parts.Count == 0 ? default : parts.Aggregate((all, part) => all.Cover(part));
         return new StatementSyntax(Spec, source, span, First, [.. lines], [.. Prose], Section, !Damaged);
     }
 
@@ -90,20 +105,32 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
             || unread.Count > 0;
     }
 
-    private void ReportTwice(ClauseSyntax clause, ClauseSyntax before) =>
-        findings.Add(new Diagnostic("SR1008", Severity.Error, $"\"{clause.Spec.Starter}\" stands twice in one statement", new Label(source.At(clause.Span), "the second one has no effect"))
-        {
-            Within = Title,
-            Section = Section,
-            Others = [new Label(source.At(before.Span), "first one")],
-            Suggestions = [new Suggestion("keep one of them")],
-        });
+    private void ReportTwice(ClauseSyntax clause, ClauseSyntax before)
+    {
+        var word = source.At(new SourceSpan(clause.Span.Start, clause.Spec.Starter.Length));
+        Suggestion[] advice = clause.Spec == Grammar.Reach.When
+            ? [new("write \"and\" if both must hold", new TextEdit(word, "and")), new("write \"or when\" if one of them is enough", new TextEdit(word, "or when"))]
+            : [new("keep one of them")];
+        Add("SR1008", $"\"{clause.Spec.Starter}\" stands twice in one statement", clause.Span, "the second one has no effect", [new Label(source.At(before.Span), "first one")], advice);
+    }
 
-    private void ReportStray(ClauseSpec kind, LineView line) =>
-        findings.Add(new Diagnostic("SR1020", Severity.Error, $"\"{kind.Starter}\" goes on with a condition, and there is none right above it", new Label(source.At(line.Content), "continues nothing"))
+    private void ReportStray(ClauseSpec kind, LineView line)
+    {
+        var word = source.At(line.Content with { Length = kind.Starter.Length });
+        var afterUnless = lines.Count > 0 && lines[^1].Spec == Grammar.Reach.Unless;
+        var advice = kind.Starter == "when" ? new Suggestion("move it right below the step that it limits")
+            : afterUnless ? new Suggestion("write another \"unless\" line", new TextEdit(word, "unless"), EditSafety.Safe)
+            : lines.Exists(above => above.Spec == Grammar.Reach.When) ? new Suggestion("move it right below the condition that it continues")
+            : new Suggestion("start the condition with \"when\"", new TextEdit(word, "when"), EditSafety.Safe);
+        Add("SR1020", $"\"{kind.Starter}\" goes on with what stands right above it, and that is no condition", line.Content, "continues nothing", [], advice);
+    }
+
+    private void Add(string code, string headline, SourceSpan place, string label, Label[] others, params Suggestion[] advice) =>
+        findings.Add(new Diagnostic(code, Severity.Error, headline, new Label(source.At(place), label))
         {
             Within = Title,
             Section = Section,
-            Suggestions = [new Suggestion(kind == Grammar.Reach.And ? "start the condition with \"when\"; after an \"unless\" line write another \"unless\" line" : "start the condition with \"when\"")],
+            Others = [.. others],
+            Suggestions = [.. advice],
         });
 }

@@ -13,6 +13,7 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
 {
     private readonly LineView[] lines = LineView.Of(source);
     private readonly LayoutFindings layout = new(source, findings);
+    private readonly StarterFindings starters = new(source, findings);
     private readonly LineReader reader = new(source, findings);
     private readonly List<StatementSyntax> statements = [];
     private StatementBuilder? current;
@@ -20,6 +21,10 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
     private bool swallowing;
     private string? section;
     private int at;
+    private int edgeRunEnd = -1;
+
+    /// <summary>Texts that could not be read and may declare a name, so that nothing should be said about names that stand in them.</summary>
+    public List<string> Doubtful { get; } = [];
 
     /// <summary>The statements of the file.</summary>
     public List<StatementSyntax> Split()
@@ -50,26 +55,75 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
         {
             Begin(match.Value, line, match.RestStart);
         }
-        else if (open && current is { } above && !above.Spec.IsProse && StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is not null)
+        else if (current is { Spec.IsProse: false } above && GoesOnWith(above, line) && (open || Fits(above, line)))
         {
-            layout.ClauseAtEdge(line, above.Title);
+            ReportEdge(above);
+            open = true;
             ReadClause(above, line);
         }
         else
         {
             Close();
-            layout.UnknownHead(lines, ref at);
-            swallowing = true;
+            ReadUnknownHead(line);
         }
     }
 
-    private void Begin(HeadSpec spec, LineView line, int restStart)
+    private void ReportEdge(StatementBuilder above)
+    {
+        if (at <= edgeRunEnd)
+        {
+            return;
+        }
+
+        edgeRunEnd = at;
+        while (edgeRunEnd + 1 < lines.Length && lines[edgeRunEnd + 1].Kind == LineKind.Edge
+            && StarterTables.Heads.Match(source.Text, lines[edgeRunEnd + 1].Content) is null && GoesOnWith(above, lines[edgeRunEnd + 1]))
+        {
+            edgeRunEnd++;
+        }
+
+        if (open)
+        {
+            layout.ClauseAtEdge(lines, at, edgeRunEnd, above.Called);
+        }
+        else
+        {
+            layout.CutOffAtEdge(lines, at, edgeRunEnd, above.Called);
+        }
+    }
+
+    private bool GoesOnWith(StatementBuilder above, LineView line) =>
+        StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is not null
+        || (open && HasVerb(line) && above.Spec.NamedLine is { } named && reader.Fits(named, line, line.Content.Start));
+
+    // Prose may begin with a clause word; below a blank line only what reads well as a clause is taken for one.
+    private bool Fits(StatementBuilder above, LineView line) =>
+        StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is { } match && reader.Fits(match.Value.Spec, line, match.RestStart);
+
+    private void ReadUnknownHead(LineView line)
+    {
+        var guess = starters.UnknownHead(lines, ref at);
+        swallowing = guess is null;
+        if (guess is not null)
+        {
+            Begin(guess.Meant, line, guess.RestStart, guessed: true);
+        }
+
+        if (current?.First is null)
+        {
+            current = null;
+            swallowing = true;
+            Doubtful.Add(source.Slice(line.Content));
+        }
+    }
+
+    private void Begin(HeadSpec spec, LineView line, int restStart, bool guessed = false)
     {
         Close();
         swallowing = false;
         open = true;
         current = new StatementBuilder(spec, source, findings, section);
-        current.First = reader.Read(spec, spec.FirstLine, line, restStart, lines, ref at, current);
+        current.First = reader.Read(spec.FirstLine, line, restStart, lines, ref at, current, guessed);
         if (spec == Grammar.HouseGrammar.Section && current.First is ClauseSyntax<TextSyntax> heading)
         {
             section = heading.Content.Text;
@@ -83,9 +137,9 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
             return;
         }
 
-        if (!open)
+        if (!open && !IsHead(line))
         {
-            layout.CutOff(lines, at, current?.Title);
+            layout.CutOff(lines, at, current?.Called);
             if (current is null)
             {
                 swallowing = true;
@@ -96,45 +150,58 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
             open = true;
         }
 
-        if (current!.Spec.IsProse)
+        if (current is { Spec.IsProse: true } && open)
         {
             current.Prose.Add(new TextSyntax(source.Slice(line.Content), line.Content));
-            return;
         }
-
-        ReadClause(current, line);
+        else
+        {
+            ReadClause(current, line);
+        }
     }
 
-    private void ReadClause(StatementBuilder statement, LineView line)
+    // A head that is set in below a blank line is one slip, not two.
+    private bool IsHead(LineView line) =>
+        current is not { Spec.IsProse: true } && StarterTables.Heads.Match(source.Text, line.Content) is not null && (current is null || (!GoesOnWith(current, line) && !NamesAFact(current, line)));
+
+    private void ReadClause(StatementBuilder? statement, LineView line)
     {
-        if (StarterTables.LinesOf(statement.Spec).Match(source.Text, line.Content) is { } match)
+        if (statement is not null && StarterTables.LinesOf(statement.Spec).Match(source.Text, line.Content) is { } match)
         {
-            statement.Add(reader.Read(statement.Spec, match.Value.Spec, line, match.RestStart, lines, ref at, statement), match.Value.Spec, line);
+            Add(statement, match.Value, line, match.RestStart, guessed: false);
         }
-        else if (StarterTables.Heads.Match(source.Text, line.Content) is { } head && !NamesAFact(statement, line))
+        else if (StarterTables.Heads.Match(source.Text, line.Content) is { } head && (statement is null || !NamesAFact(statement, line)))
         {
             layout.HeadSetIn(line);
             Begin(head.Value, line, head.RestStart);
         }
-        else if (statement.Spec.NamedLine is { } named)
+        else if (statement!.Spec.NamedLine is { } named && (HasVerb(line) || !starters.IsNear(line, statement.Spec)))
         {
-            statement.Add(reader.Read(statement.Spec, named, line, line.Content.Start, lines, ref at, statement), named, line);
+            statement.Add(reader.Read(named, line, line.Content.Start, lines, ref at, statement), named, line);
+        }
+        else if (starters.UnknownClause(line, statement) is { } guess)
+        {
+            Add(statement, guess.Meant, line, guess.RestStart, guessed: true);
         }
         else
         {
             statement.Damaged = true;
-            layout.UnknownClause(line, statement);
         }
     }
 
-    private bool NamesAFact(StatementBuilder statement, LineView line) =>
-        statement.Spec.NamedLine is not null && source.Slice(line.Content).Split(' ').Any(word => word is "is" or "has");
+    private void Add(StatementBuilder statement, ClauseUse use, LineView line, int restStart, bool guessed) =>
+        statement.Add(reader.Read(use.Spec, line, restStart, lines, ref at, statement, guessed), use.Spec, line);
+
+    private bool NamesAFact(StatementBuilder statement, LineView line) => statement.Spec.NamedLine is not null && HasVerb(line);
+
+    private bool HasVerb(LineView line) => source.Slice(line.Content).Split(' ').Any(word => word is "is" or "has");
 
     private void Close()
     {
         if (current is not null)
         {
             statements.Add(current.Build());
+            Doubtful.AddRange(current.Doubtful);
         }
 
         current = null;

@@ -42,9 +42,13 @@ internal static class Names
         }
 
         NoteStops(rest, stops, covered is not null);
-        return covered is { } found
-            ? TokenListParserResult.Value(new NameSyntax(TextOf(input, rest), found), input, rest)
-            : Fail(input);
+        if (covered is not { } found)
+        {
+            return Fail(input);
+        }
+
+        FurthestFailure.NoteName(input.Position, rest.Position);
+        return TokenListParserResult.Value(new NameSyntax(TextOf(input, rest), found), input, rest);
     }
 
     private static string TextOf(TokenList<TokenKind> from, TokenList<TokenKind> to) =>

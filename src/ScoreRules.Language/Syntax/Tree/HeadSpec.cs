@@ -14,6 +14,9 @@ internal sealed class HeadSpec
     /// <summary>The line that starts with a name instead of a clause word, if the statement has one.</summary>
     public ClauseSpec? NamedLine { get; init; }
 
+    /// <summary>Whether the first line declares a name that other statements may use.</summary>
+    public bool DeclaresName { get; init; }
+
     /// <summary>Whether the inner lines are free text.</summary>
     public bool IsProse { get; init; }
 

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScoreRules.Explanation;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
@@ -23,10 +24,15 @@ internal sealed class JsonParts(Explainer explainer)
     }
 
     /// <summary>The ranking of a target.</summary>
-    public TargetPart Target(Tiering.TargetRanking ranking, Func<Catalogue.Movement, bool> wanted, bool withTrail) => new(
+    public TargetPart Target(Tiering.TargetRanking ranking, Func<Catalogue.Movement, bool> wanted, bool withTrail, ImmutableArray<SetAsidePart> setAside) => new(
         ranking.Target.Name, ranking.Target.Parent, ranking.Benchmark?.Movement.Name, ranking.BenchmarkIsYardstickOnly,
         [.. ranking.Placements.Where(placement => wanted(placement.Row.Movement)).Select(placement => Placement(explainer.Explain(ranking, placement.Row.Movement)!, withTrail))],
-        [.. ranking.LeftOut.Where(row => wanted(row.Row.Movement)).Select(row => new LeftOutPart(row.Row.Movement.Name, row.Rules[0].Info.Because ?? row.Rules[0].Info.Title, row.Score, Rule(row.Rules[0].Info)))]);
+        [.. ranking.LeftOut.Where(row => wanted(row.Row.Movement)).Select(row => new LeftOutPart(row.Row.Movement.Name, row.Rules[0].Info.Because ?? row.Rules[0].Info.Title, row.Score, Rule(row.Rules[0].Info)))],
+        setAside);
+
+    /// <summary>What a profile sets aside.</summary>
+    public static ImmutableArray<SetAsidePart> SetAside(Profiles.PersonalRanking personal) =>
+        [.. personal.SetAside.Select(row => new SetAsidePart(row.Row.Movement.Name, row.Kind switch { Profiles.SetAsideKind.Kit => "kit", Profiles.SetAsideKind.SoreJoint => "sore joint", _ => "avoid" }, row.Detail))];
 
     /// <summary>A statement.</summary>
     public static RulePart Rule(StatementInfo info) => new(info.Location.Path, info.Location.Line, info.Title, info.Because);

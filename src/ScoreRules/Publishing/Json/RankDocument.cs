@@ -7,6 +7,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Tool">Version of the program.</param>
 /// <param name="Notice">The line that stands in every form of output.</param>
 /// <param name="Ruleset">The house.</param>
+/// <param name="Profile">The profile it was judged for.</param>
 /// <param name="Inputs">Every file read, with its fingerprint.</param>
 /// <param name="Cautions">Cautions for the whole page: above the ranking and at the foot.</param>
 /// <param name="Targets">The rankings.</param>
@@ -17,6 +18,7 @@ public sealed record RankDocument(
     string Tool,
     string Notice,
     RulesetPart? Ruleset,
+    string? Profile,
     ImmutableArray<InputPart> Inputs,
     ImmutableArray<CautionPart> Cautions,
     ImmutableArray<TargetPart> Targets,

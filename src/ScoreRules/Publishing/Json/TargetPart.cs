@@ -8,6 +8,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Benchmark">The movement that others are measured against.</param>
 /// <param name="BenchmarkIsYardstickOnly">Whether the benchmark itself is left out.</param>
 /// <param name="Placements">Placements, best first.</param>
+/// <param name="SetAside">What the profile sets aside, and why.</param>
 /// <param name="LeftOut">What is left out, and why.</param>
 public sealed record TargetPart(
     string Name,
@@ -15,4 +16,5 @@ public sealed record TargetPart(
     string? Benchmark,
     bool BenchmarkIsYardstickOnly,
     ImmutableArray<PlacementPart> Placements,
-    ImmutableArray<LeftOutPart> LeftOut);
+    ImmutableArray<LeftOutPart> LeftOut,
+    ImmutableArray<SetAsidePart> SetAside);

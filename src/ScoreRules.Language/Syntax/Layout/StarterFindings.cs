@@ -1,0 +1,95 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Advice;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Syntax.Layout;
+
+/// <summary>Findings about lines that start with no word the language knows there. Where one word was plainly meant, says so and lets reading go on with it.</summary>
+internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
+{
+    private const int MostListed = 8;
+    private static readonly List<string> Heads = [.. StatementTable.Own.Select(head => head.Words), "change", "drop"];
+
+    /// <summary>Whether the first words of a line are nearly those of a line of this kind of statement, or are commonly written for one.</summary>
+    public bool IsNear(LineView line, HeadSpec spec) =>
+        ClauseSynonyms.Find(source.Slice(line.Content), spec) is not null || Words.NearestStarter(source, line.Content, Starters(spec)).Near.Length > 0;
+
+    /// <summary>An inner line whose first words its statement does not know.</summary>
+    public StarterGuess<ClauseUse>? UnknownClause(LineView line, StatementBuilder statement)
+    {
+        if (ClauseSynonyms.Find(source.Slice(line.Content), statement.Spec) is { } synonym)
+        {
+            var place = line.Content with { Length = synonym.Written.Length };
+            Add("SR1004", place, $"No line below \"{statement.Spec.Words}\" starts with \"{source.Slice(place)}\"", statement, [], Replace($"say it with \"{synonym.Clause}\"", place, synonym.Clause, EditSafety.Shown));
+            return Use(statement.Spec, synonym.Clause, place.End);
+        }
+
+        var (span, written, near) = Words.NearestStarter(source, line.Content, Starters(statement.Spec));
+        var edits = near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown));
+        Add("SR1004", span, $"No line below \"{statement.Spec.Words}\" starts with \"{written}\"", statement, near.IsEmpty ? Listed(statement.Spec) : [], [.. edits]);
+        return near.Length == 1 ? Use(statement.Spec, near[0], span.End) : null;
+    }
+
+    /// <summary>Edge lines that start with no head: a misspelt head, a word from elsewhere, or prose. Passes over all lines of a run of prose.</summary>
+    public StarterGuess<HeadSpec>? UnknownHead(LineView[] lines, ref int at)
+    {
+        var line = lines[at];
+        if (HeadSynonyms.Find(source.Slice(line.Content)) is { } synonym)
+        {
+            var place = line.Content with { Length = synonym.Written.Length };
+            Add("SR1003", place, $"No statement starts with \"{source.Slice(place)}\"", null, [], synonym.Head is { } head ? Replace(synonym.Advice, place, head, EditSafety.Shown) : new Suggestion(synonym.Advice));
+            return synonym.SameForm ? Head(synonym.Head!, place.End) : null;
+        }
+
+        var (span, written, near) = Words.NearestStarter(source, line.Content, Heads);
+        if (near.IsEmpty && source.Slice(line.Content).Split(' ').Length >= 4)
+        {
+            ReportProse(lines, ref at, written);
+            return null;
+        }
+
+        Add("SR1003", span, $"No statement starts with \"{written}\"", null, [], [.. near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
+        return near.Length == 1 ? Head(near[0], span.End) : null;
+    }
+
+    private static List<string> Starters(HeadSpec spec) => [.. spec.Lines.Select(use => use.Spec.Starter).Where(starter => starter.Length > 0)];
+
+    private static string[] Listed(HeadSpec spec)
+    {
+        var own = Starters(spec).Where(starter => !Uniform.Lines.Any(use => use.Spec.Starter == starter)).ToList();
+        var more = own.Count > MostListed ? ", and others" : "";
+        return own.Count == 0 ? [] : [$"a line here starts with one of: {string.Join(", ", own.Take(MostListed))}{more}; or with because, note, source, only for, except for"];
+    }
+
+    private static StarterGuess<ClauseUse>? Use(HeadSpec spec, string starter, int restStart) =>
+        spec.Lines.FirstOrDefault(use => use.Spec.Starter == starter) is { } use ? new StarterGuess<ClauseUse>(use, restStart) : null;
+
+    private static StarterGuess<HeadSpec>? Head(string words, int restStart) =>
+        StatementTable.Own.FirstOrDefault(head => head.Words == words) is { } head ? new StarterGuess<HeadSpec>(head, restStart) : null;
+
+    private void ReportProse(LineView[] lines, ref int at, string written)
+    {
+        var first = lines[at];
+        while (at + 1 < lines.Length && lines[at + 1].Kind == LineKind.Edge && StarterTables.Heads.Match(source.Text, lines[at + 1].Content) is null)
+        {
+            at++;
+        }
+
+        var place = first.Content.Cover(lines[at].Content);
+        var mended = "philosophy\n" + string.Join('\n', source.Slice(place).Split('\n').Select(text => "  " + text.TrimEnd('\r')));
+        Add("SR1016", first.Content, $"This reads like prose: no statement starts with \"{written}\"", null, [], Replace("put \"philosophy\" above it and set it in", place, mended, EditSafety.Safe));
+    }
+
+    private Suggestion Replace(string advice, SourceSpan place, string with, EditSafety safety) => new(advice, new TextEdit(source.At(place), with), safety);
+
+    private void Add(string code, SourceSpan place, string headline, StatementBuilder? within, string[] notes, params Suggestion[] suggestions) =>
+        findings.Add(new Diagnostic(code, Severity.Error, headline, new Label(source.At(place), ""))
+        {
+            Within = within?.Title,
+            Section = within?.Section,
+            Notes = [.. notes],
+            Suggestions = [.. suggestions],
+        });
+}
