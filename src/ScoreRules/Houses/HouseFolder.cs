@@ -40,7 +40,8 @@ public static class HouseFolder
     /// <summary>Whether a folder holds rule text.</summary>
     public static bool IsHouse(string folder) => Directory.Exists(folder) && FilesIn(folder).Count > 0;
 
-    private static string FolderOf(string typed)
+    /// <summary>The folder that a typed name stands for.</summary>
+    internal static string FolderOf(string typed)
     {
         if (Directory.Exists(typed))
         {
@@ -69,7 +70,8 @@ public static class HouseFolder
         return near.IsEmpty ? "" : $" Did you mean \"{near[0]}\"?";
     }
 
-    private static List<string> FilesIn(string folder)
+    /// <summary>Files of rule text and spreadsheets in a folder, as the user would type them.</summary>
+    internal static List<string> FilesIn(string folder)
     {
         try
         {
