@@ -13,7 +13,7 @@ internal sealed class TokenReader(SourceText source)
     public IReadOnlyList<ScannedToken> Read(SourceSpan line, ScanMode mode)
     {
         var tokens = new List<Token<TokenKind>>();
-        scanner.Scan(line, mode, tokens);
+        scanner.Scan(line, mode, tokens, ("", null));
         return [.. tokens.Select(token => new ScannedToken(token.Kind, Parsers.Spans.Of(token)))];
     }
 }

@@ -40,8 +40,11 @@ public static class HouseFolder
     /// <summary>Whether a folder holds rule text.</summary>
     public static bool IsHouse(string folder) => Directory.Exists(folder) && FilesIn(folder).Count > 0;
 
-    /// <summary>The folder that a typed name stands for.</summary>
-    internal static string FolderOf(string typed)
+    /// <summary>The files that a typed name means, without the shared ones: all of a folder, or one file alone.</summary>
+    /// <exception cref="HouseException">There is no such folder or file.</exception>
+    public static IReadOnlyList<string> OwnFiles(string typed) => File.Exists(typed) ? [typed.Replace('\\', '/')] : FilesIn(FolderOf(typed));
+
+    private static string FolderOf(string typed)
     {
         if (Directory.Exists(typed))
         {
@@ -70,8 +73,7 @@ public static class HouseFolder
         return near.IsEmpty ? "" : $" Did you mean \"{near[0]}\"?";
     }
 
-    /// <summary>Files of rule text and spreadsheets in a folder, as the user would type them.</summary>
-    internal static List<string> FilesIn(string folder)
+    private static List<string> FilesIn(string folder)
     {
         try
         {

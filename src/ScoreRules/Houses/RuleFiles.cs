@@ -12,17 +12,11 @@ public static class RuleFiles
     /// <exception cref="HouseException">There is no such folder or file, or no rule text in it.</exception>
     public static IReadOnlyList<string> Named(string typed)
     {
-        if (File.Exists(typed))
-        {
-            return [typed.Replace('\\', '/')];
-        }
-
-        var files = HouseFolder.FilesIn(HouseFolder.FolderOf(typed)).Where(IsRules).Order(StringComparer.Ordinal).ToList();
-        return files.Count > 0 ? files : throw new HouseException($"\"{typed}\" holds no file that ends in .rules.");
+        var files = HouseFolder.OwnFiles(typed).Where(IsRules).Order(StringComparer.Ordinal).ToList();
+        return files.Count > 0 ? files : throw new HouseException(File.Exists(typed)
+            ? $"\"{typed}\" is not rule text: its name does not end in .rules."
+            : $"\"{typed}\" holds no file that ends in .rules.");
     }
-
-    /// <summary>Whether a path is one of rule text and not, say, of a spreadsheet.</summary>
-    public static bool IsRules(string path) => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase);
 
     /// <summary>The text of a file, its byte order mark included.</summary>
     /// <exception cref="HouseException">It cannot be read, or is not UTF-8: changing it would then lose something.</exception>
@@ -62,6 +56,8 @@ public static class RuleFiles
             throw new HouseException($"\"{path}\" cannot be written: {exception.Message}", exception);
         }
     }
+
+    private static bool IsRules(string path) => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase);
 
     private static void Swap(string file, string text)
     {
