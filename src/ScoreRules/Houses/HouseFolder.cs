@@ -40,6 +40,10 @@ public static class HouseFolder
     /// <summary>Whether a folder holds rule text.</summary>
     public static bool IsHouse(string folder) => Directory.Exists(folder) && FilesIn(folder).Count > 0;
 
+    /// <summary>The files that a typed name means, without the shared ones: all of a folder, or one file alone.</summary>
+    /// <exception cref="HouseException">There is no such folder or file.</exception>
+    public static IReadOnlyList<string> OwnFiles(string typed) => File.Exists(typed) ? [typed.Replace('\\', '/')] : FilesIn(FolderOf(typed));
+
     private static string FolderOf(string typed)
     {
         if (Directory.Exists(typed))
