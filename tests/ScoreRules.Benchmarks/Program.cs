@@ -1,4 +1,3 @@
-using BenchmarkDotNet.Running;
 using ScoreRules.Benchmarks.Own;
 using ScoreRules.Benchmarks.Paired;
 
@@ -6,12 +5,14 @@ return args switch
 {
     ["own"] => Own(),
     ["peers"] => Peers(),
+    ["cold", .. var tools] => Cold(tools),
+    ["all"] => Peers() + Own() + Cold([]),
     _ => Usage(),
 };
 
 static int Own()
 {
-    BenchmarkSwitcher.FromTypes([typeof(JudgingBenchmarks), typeof(ReadingBenchmarks)]).RunAllJoined();
+    OwnParts.Run();
     return 0;
 }
 
@@ -21,8 +22,14 @@ static int Peers()
     return 0;
 }
 
+static int Cold(string[] tools)
+{
+    ColdProcess.Print(tools, Console.Out);
+    return 0;
+}
+
 static int Usage()
 {
-    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet) or peers (the same work done by others).");
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), peers (the same work done by others), cold (the tool as a process) or all.");
     return 2;
 }

@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using BenchmarkDotNet.Jobs;
 using ScoreRules.Benchmarks.Workloads;
 using ScoreRules.Catalogue;
 using ScoreRules.Explanation;
@@ -11,7 +10,6 @@ using ScoreRules.Tiering;
 namespace ScoreRules.Benchmarks.Own;
 
 /// <summary>The parts of judging a house of 100 rules.</summary>
-[SimpleJob(RuntimeMoniker.HostProcess, launchCount: 1, warmupCount: 5, iterationCount: 9)]
 [MemoryDiagnoser]
 public class JudgingBenchmarks
 {

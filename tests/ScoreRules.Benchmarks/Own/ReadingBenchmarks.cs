@@ -1,5 +1,4 @@
 using BenchmarkDotNet.Attributes;
-using BenchmarkDotNet.Jobs;
 using ScoreRules.Benchmarks.Workloads;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
@@ -7,7 +6,6 @@ using ScoreRules.Language.Text;
 namespace ScoreRules.Benchmarks.Own;
 
 /// <summary>Reading rule text: parse and bind.</summary>
-[SimpleJob(RuntimeMoniker.HostProcess, launchCount: 1, warmupCount: 5, iterationCount: 9)]
 [MemoryDiagnoser]
 public class ReadingBenchmarks
 {
