@@ -17,6 +17,9 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
             .OrderBy(rule => rule.Info.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare)),
     ];
 
+    private readonly ImmutableArray<string> calledFacts = [.. ruleset.CalledFacts];
+    private readonly ReasonRule worthTelling = new(ruleset);
+
     /// <summary>The explanation of a movement in a target; null when it is not ranked there.</summary>
     public PlacementExplanation? Explain(TargetRanking ranking, Movement movement)
     {
@@ -40,7 +43,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
         var explained = new PlacementExplanation(row, ranking, placement, leftOut)
         {
             Cautions = CautionsOf(row),
-            CalledFacts = [.. ruleset.CalledFacts.Select(fact => Called(fact, row.Index))],
+            CalledFacts = [.. calledFacts.Select(fact => Called(fact, row.Index))],
             Criteria = criteria,
             CriteriaPoints = scores.CriteriaPoints[row.Index],
             WeightTotal = scores.WeightTotals[row.Index],
@@ -48,10 +51,10 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
             PrincipleScore = scores.Principle[row.Index],
             Rules = [.. rules.Select(rule => Rule(rule, row))],
         };
-        return WithReasons(explained, ranking.Benchmark, new ReasonRule(ruleset));
+        return WithReasons(explained, ranking.Benchmark);
     }
 
-    private PlacementExplanation WithReasons(PlacementExplanation explained, PlacementRow? benchmark, ReasonRule worthTelling)
+    private PlacementExplanation WithReasons(PlacementExplanation explained, PlacementRow? benchmark)
     {
         var awards = ruleset.Awards.Select(award => Award(award, explained.Row, benchmark)).OfType<Reason>();
         var reasons = explained.Criteria.Select(criterion => Difference(criterion, benchmark)).Concat(awards)
@@ -87,7 +90,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
 
     private CalledFactExplanation Called(string fact, int row)
     {
-        var ways = ruleset.Calls.Where(call => NameText.Same(call.Fact, fact)).Select(call => (call, ConditionTrace.Explain(call.Condition, row, inferred)));
+        var ways = inferred.CallsOf(fact).Select(call => (call, ConditionTrace.Explain(call.Condition, row, inferred)));
         return new CalledFactExplanation(fact, inferred.Concept(fact).VerdictOf(row), [.. ways]);
     }
 
