@@ -61,7 +61,7 @@ internal sealed class FactColumns(RowFacts facts)
             }
         }
 
-        return new WordColumn(RowSet.FromWords(size, known), [.. byCode.Select(words => RowSet.FromWords(size, words))]);
+        return new WordColumn(RowSet.FromWords(size, known).Recognised(), [.. byCode.Select(words => RowSet.FromWords(size, words))]);
     }
 
     // A code that the attribute does not have marks nothing: a column can always be made.

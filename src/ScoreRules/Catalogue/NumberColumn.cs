@@ -24,7 +24,7 @@ public sealed class NumberColumn
             }
         }
 
-        Known = RowSet.FromWords(count, known);
+        Known = RowSet.FromWords(count, known).Recognised();
     }
 
     /// <summary>Number of rows.</summary>

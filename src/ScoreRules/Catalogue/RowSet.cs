@@ -8,6 +8,8 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
 {
     private const int BitsInWord = 64;
 
+    private static ulong[] noWords = [];
+
     // Bits behind the last row are always 0, so that counting and comparing need no mask.
     private readonly ulong[] words;
 
@@ -44,9 +46,22 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
     /// <summary>Whether no row is in the set.</summary>
     public bool IsEmpty => !words.AsSpan().ContainsAnyExcept(0UL);
 
+    /// <summary>Whether the set is known, without counting, to hold every row.</summary>
+    internal bool IsAll => isAll;
+
     /// <summary>No rows.</summary>
     /// <param name="size">Number of rows there are.</param>
-    public static RowSet None(int size) => new(size, new ulong[WordsFor(size)], isNone: true);
+    public static RowSet None(int size)
+    {
+        // All empty sets of a size share one array: there is one for every rule that overrides nothing.
+        var empty = noWords;
+        if (empty.Length != WordsFor(size))
+        {
+            noWords = empty = new ulong[WordsFor(size)];
+        }
+
+        return new RowSet(size, empty, isNone: true);
+    }
 
     /// <summary>Every row.</summary>
     /// <param name="size">Number of rows there are.</param>
@@ -162,6 +177,9 @@ public sealed class RowSet : IEnumerable<int>, IEquatable<RowSet>
 
         return new RowSet(size, words);
     }
+
+    /// <summary>The same rows, marked as all of them when they are: joining them then costs nothing.</summary>
+    internal RowSet Recognised() => Count == Size ? All(Size) : this;
 
     /// <summary>The bits, 64 to a word, for loops that must be fast.</summary>
     internal ReadOnlySpan<ulong> Words => words;

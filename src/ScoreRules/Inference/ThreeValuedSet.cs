@@ -46,7 +46,7 @@ public sealed record ThreeValuedSet
     /// <summary>Decided where known, could not be told elsewhere.</summary>
     /// <param name="rows">Rows where it holds, as far as known.</param>
     /// <param name="known">Rows where it can be told.</param>
-    public static ThreeValuedSet WhereKnown(RowSet rows, RowSet known) => new(rows.And(known), rows.Or(known.Not()));
+    public static ThreeValuedSet WhereKnown(RowSet rows, RowSet known) => known.IsAll ? Decided(rows) : new(rows.And(known), rows.Or(known.Not()));
 
     /// <summary>Holds nowhere.</summary>
     /// <param name="size">Number of rows.</param>

@@ -1,3 +1,4 @@
+using System.Numerics;
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
@@ -70,10 +71,23 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
         for (var code = 0; code < attribute.Values.Length; code++)
         {
             var of = WorthCurve.OfCode(criterion.Worth, code);
-            var rows = double.IsNaN(of) ? RowSet.None(facts.RowCount) : words.Having(code);
-            foreach (var row in rows)
+            if (!double.IsNaN(of))
             {
-                if (row >= start && row < start + worth.Length)
+                FillWord(worth, start, words.Having(code).Words, of);
+            }
+        }
+    }
+
+    // Looks only at the bits of the rows to be filled.
+    private static void FillWord(Span<double> worth, int start, ReadOnlySpan<ulong> having, double of)
+    {
+        var end = start + worth.Length;
+        for (var i = start >> 6; i << 6 < end; i++)
+        {
+            for (var word = having[i]; word != 0; word &= word - 1)
+            {
+                var row = (i << 6) + BitOperations.TrailingZeroCount(word);
+                if (row >= start && row < end)
                 {
                     worth[row - start] = of;
                 }

@@ -26,7 +26,7 @@ public sealed class EngineTraceTests
     private static void Run(Scene scene, List<(object Statement, object? DerivedBy)> fired)
     {
         var rules = new RuleList(scene.Ruleset());
-        var compiler = new RuleCompiler { ExpressionCompiler = new InterpretedExpressions() };
+        var compiler = new RuleCompiler { ExpressionCompiler = new ShapeCompiler() };
         var session = compiler.Compile(rules.Rules.Select((rule, position) => RuleTranslation.Translate(rule, $"rule {position}"))).CreateSession();
         session.Events.RuleFiredEvent += (_, firing) => fired.Add((StatementOf(firing.Rule), SourceOf(firing.Facts)));
         session.Insert(new RankingFacts(scene.Table(), rules.SlotCount));

@@ -15,7 +15,7 @@ internal sealed class RuleEngine
         this.rules = rules;
         try
         {
-            var compiler = new RuleCompiler { ExpressionCompiler = new InterpretedExpressions() };
+            var compiler = new RuleCompiler { ExpressionCompiler = new ShapeCompiler() };
             factory = compiler.Compile(rules.Select((rule, position) => RuleTranslation.Translate(rule, NameOf(position))));
         }
         catch (RuleCompilationException fault)
