@@ -61,6 +61,8 @@ internal static class CommandLine
         CheckCommand.Create(screen),
         RankCommand.Create(screen),
         ExplainCommand.Create(screen),
+        TestCommand.Create(screen),
+        WordsCommand.Create(screen),
         FixCommand.Create(screen),
         FormatCommand.Create(screen),
         CodeCommand.Create(screen),

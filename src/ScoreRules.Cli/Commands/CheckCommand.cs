@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Humanizer;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
 using ScoreRules.Language.Diagnostics;
@@ -50,8 +51,8 @@ internal static class CheckCommand
         foreach (var judgement in judged.Where(_ => format == "text"))
         {
             var kept = judgement.Expectations.Count(result => result.Holds);
-            var expectations = judgement.HasErrors ? "" : $"; {kept} of {CountText.Of(judgement.Expectations.Length, "expectation")} hold";
-            screen.Result($"{judgement.Ruleset.House?.Name ?? "No ruleset"}: {CountText.Of(judgement.Catalogue.Movements.Length, "movement")}, {CountText.Of(judgement.Ruleset.Targets.Length, "target")}, {CountText.Of(judgement.Ruleset.Criteria.Length, "criterion", "criteria")}{expectations}.\n");
+            var expectations = judgement.HasErrors ? "" : $"; {kept} of {"expectation".ToQuantity(judgement.Expectations.Length)} hold";
+            screen.Result($"{judgement.Ruleset.House?.Name ?? "No ruleset"}: {"movement".ToQuantity(judgement.Catalogue.Movements.Length)}, {"target".ToQuantity(judgement.Ruleset.Targets.Length)}, {"criterion".ToQuantity(judgement.Ruleset.Criteria.Length)}{expectations}.\n");
             foreach (var later in judgement.Ruleset.NotYetApplied)
             {
                 screen.Result($"  read, not yet applied: {later.What} ({later.Count}, first at {later.First})\n");

@@ -1,6 +1,6 @@
+using Humanizer;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Language.Diagnostics;
-using ScoreRules.Publishing;
 
 namespace ScoreRules.Cli.Commands;
 
@@ -19,7 +19,7 @@ internal static class FindingsPrinter
 
         if (findings.Count > Most)
         {
-            print($"... and {CountText.Of(findings.Count - Most, "finding")} more");
+            print($"... and {"finding".ToQuantity(findings.Count - Most)} more");
         }
     }
 
@@ -31,9 +31,9 @@ internal static class FindingsPrinter
         return (errors, warnings) switch
         {
             (0, 0) => "no errors, no warnings",
-            (_, 0) => CountText.Of(errors, "error"),
-            (0, _) => CountText.Of(warnings, "warning"),
-            _ => $"{CountText.Of(errors, "error")}, {CountText.Of(warnings, "warning")}",
+            (_, 0) => "error".ToQuantity(errors),
+            (0, _) => "warning".ToQuantity(warnings),
+            _ => $"{"error".ToQuantity(errors)}, {"warning".ToQuantity(warnings)}",
         };
     }
 

@@ -57,6 +57,26 @@ public static class RuleFiles
         }
     }
 
+    /// <summary>Writes a file that may be new, in one step.</summary>
+    /// <exception cref="HouseException">It may not be written, or cannot be.</exception>
+    public static void Write(string path, string text)
+    {
+        if (File.Exists(path))
+        {
+            Replace(path, text);
+            return;
+        }
+
+        try
+        {
+            File.WriteAllText(path, text, Strict);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            throw new HouseException($"\"{path}\" cannot be written: {exception.Message}", exception);
+        }
+    }
+
     private static bool IsRules(string path) => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase);
 
     private static void Swap(string file, string text)

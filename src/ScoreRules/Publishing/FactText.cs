@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Humanizer;
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 
@@ -53,7 +54,7 @@ internal static class FactText
     public static string Join(IEnumerable<string> names)
     {
         var all = names.ToImmutableArray();
-        return all.Length < 2 ? string.Concat(all) : $"{string.Join(", ", all[..^1])} and {all[^1]}";
+        return all.Length < 3 ? all.Humanize("and") : $"{string.Join(", ", all[..^1])} and {all[^1]}";
     }
 
     private static string Unit(string? unit) => unit switch

@@ -1,3 +1,4 @@
+using Humanizer;
 using ScoreRules.Explanation;
 using ScoreRules.Language;
 using ScoreRules.Language.Binding;
@@ -38,7 +39,7 @@ internal static class Sentences
             return $"Level with the {benchmark}.";
         }
 
-        return $"About {CountText.Of(int.Parse(NumberText.Whole(gap), System.Globalization.CultureInfo.InvariantCulture), "point")} {(gap > 0 ? "above" : "below")} the {benchmark}.";
+        return $"About {"point".ToQuantity(int.Parse(NumberText.Whole(gap), System.Globalization.CultureInfo.InvariantCulture))} {(gap > 0 ? "above" : "below")} the {benchmark}.";
     }
 
     /// <summary>Why something is a reason: the fact on both sides, or the author's own words.</summary>

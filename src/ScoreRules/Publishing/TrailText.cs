@@ -1,3 +1,4 @@
+using Humanizer;
 using ScoreRules.Explanation;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
@@ -28,7 +29,7 @@ internal sealed class TrailText(Judgement judgement)
         var stated = facts.Count(fact => fact.Value.IsKnown);
         var inherited = facts.Count(fact => fact.Origin == Catalogue.FactOrigin.Inherited);
         var more = inherited == 0 ? "" : $", {NumberText.Count(inherited)} of them inherited from {explained.Row.Movement.Like}";
-        block.Labelled("given facts", $"{CountText.Of(stated, "fact")} recorded{more} ({explained.Row.Movement.Location})", Gutter);
+        block.Labelled("given facts", $"{"fact".ToQuantity(stated)} recorded{more} ({explained.Row.Movement.Location})", Gutter);
     }
 
     private static void PrintCalled(TextBlock block, PlacementExplanation explained)
@@ -51,7 +52,7 @@ internal sealed class TrailText(Judgement judgement)
 
     private static void PrintCriteria(TextBlock block, PlacementExplanation explained)
     {
-        block.Labelled("criteria", $"{CountText.Of(explained.Criteria.Length, "criterion", "criteria")}, weights total {NumberText.Plain(explained.WeightTotal)}{(Math.Abs(explained.WeightTotal - 100) < 1e-9 ? "" : ", brought to 100")}", Gutter);
+        block.Labelled("criteria", $"{"criterion".ToQuantity(explained.Criteria.Length)}, weights total {NumberText.Plain(explained.WeightTotal)}{(Math.Abs(explained.WeightTotal - 100) < 1e-9 ? "" : ", brought to 100")}", Gutter);
         foreach (var criterion in explained.Criteria)
         {
             var belief = Sentences.Credence(criterion.Criterion.Info.Credence);

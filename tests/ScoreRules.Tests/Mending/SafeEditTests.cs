@@ -26,7 +26,7 @@ public sealed class SafeEditTests
             var after = MutantHouse.Findings(mended);
             var told = $"{DiagnosticText.Full(safe.Finding)}\n\nthen\n\n{string.Join("\n\n", after.Select(DiagnosticText.Full))}";
             after.ShouldNotContain(finding => IsSame(finding, safe.Finding), told);
-            after.Select(finding => finding.Code).Except(before.Select(finding => finding.Code)).ShouldBeEmpty(told);
+            after.Where(finding => !Uncovered(safe.Finding, finding)).Select(finding => finding.Code).Except(before.Select(finding => finding.Code)).ShouldBeEmpty(told);
         }
     }, iter: SlipsTried);
 
@@ -41,9 +41,7 @@ public sealed class SafeEditTests
             var after = CaseFile.Findings(TextEdits.Apply(rules, [safe.Edit]));
             after.ShouldNotContain(finding => IsSame(finding, safe.Finding), DiagnosticText.Full(safe.Finding));
 
-            // A line that can be read again may name something that is declared nowhere: that was so before.
-            var known = before.Select(finding => finding.Code).Concat(after.Where(finding => IsSyntax(safe.Finding) && finding.Code.StartsWith("SR2", StringComparison.Ordinal)).Select(finding => finding.Code));
-            after.Select(finding => finding.Code).Except(known).ShouldBeEmpty(DiagnosticText.Full(safe.Finding));
+            after.Where(finding => !Uncovered(safe.Finding, finding)).Select(finding => finding.Code).Except(before.Select(finding => finding.Code)).ShouldBeEmpty(DiagnosticText.Full(safe.Finding));
         }
     }
 
@@ -62,6 +60,9 @@ public sealed class SafeEditTests
 
     private static ImmutableArray<SafeEdit> Next(string text) =>
         TextEdits.Compatible(SafeEdit.Of(MutantHouse.Findings(text)).Where(safe => safe.Edit.Location.Path == MutantHouse.Path), safe => safe.Edit);
+
+    // A line that can be read again may name something that is declared nowhere: that was so before, only hidden.
+    private static bool Uncovered(Diagnostic mended, Diagnostic left) => IsSyntax(mended) && !IsSyntax(left);
 
     private static int Syntax(string text) => MutantHouse.Findings(text).Count(IsSyntax);
 
