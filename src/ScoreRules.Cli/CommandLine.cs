@@ -62,6 +62,7 @@ internal static class CommandLine
         RankCommand.Create(screen),
         ExplainCommand.Create(screen),
         TestCommand.Create(screen),
+        NewCommand.Create(screen),
         WordsCommand.Create(screen),
         FixCommand.Create(screen),
         FormatCommand.Create(screen),

@@ -37,6 +37,14 @@ public static class HouseFolder
         return new HouseSources([text, .. SharedFiles(".").Select(reader.Read).OfType<HouseFile>()], findings.ToSorted());
     }
 
+    /// <summary>The shared files that a house in this folder would see; the folder need not exist yet.</summary>
+    public static HouseSources ReadShared(string folder)
+    {
+        var findings = new DiagnosticBag();
+        var reader = new HouseFileReader(findings);
+        return new HouseSources([.. SharedFiles(folder).Select(reader.Read).OfType<HouseFile>()], findings.ToSorted());
+    }
+
     /// <summary>Whether a folder holds rule text.</summary>
     public static bool IsHouse(string folder) => Directory.Exists(folder) && FilesIn(folder).Count > 0;
 
