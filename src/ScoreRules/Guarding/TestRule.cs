@@ -7,7 +7,7 @@ namespace ScoreRules.Guarding;
 public static class TestRule
 {
     // A cap below a floor; studies held against each other.
-    private static readonly string[] Clashes = ["SR5007", "SR6001"];
+    private static readonly string[] Clashes = ["SR5007"];
 
     /// <summary>Findings that fail a test, besides expectations.</summary>
     public static ImmutableArray<Diagnostic> Failing(Judgement judgement) =>
