@@ -61,6 +61,11 @@ internal static class CommandLine
         CheckCommand.Create(screen),
         RankCommand.Create(screen),
         ExplainCommand.Create(screen),
+        TestCommand.Create(screen),
+        NewCommand.Create(screen),
+        WordsCommand.Create(screen),
+        FixCommand.Create(screen),
+        FormatCommand.Create(screen),
         CodeCommand.Create(screen),
     };
 }

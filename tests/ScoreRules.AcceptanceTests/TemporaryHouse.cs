@@ -6,10 +6,14 @@ internal sealed class TemporaryHouse : IDisposable
     public TemporaryHouse(string rules, string name = "house.rules")
     {
         Path = Directory.CreateTempSubdirectory("scorerules").FullName;
-        File.WriteAllText(System.IO.Path.Combine(Path, name), rules);
+        Write(name, rules);
     }
 
     public string Path { get; }
+
+    public void Write(string name, string text) => File.WriteAllText(System.IO.Path.Combine(Path, name), text);
+
+    public string Read(string name) => File.ReadAllText(System.IO.Path.Combine(Path, name));
 
     public void Dispose() => Directory.Delete(Path, recursive: true);
 }

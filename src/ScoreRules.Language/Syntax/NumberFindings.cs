@@ -8,6 +8,7 @@ internal sealed class NumberFindings(SourceText source, SignReport report)
 {
     private const int MostDigits = 20;
     private const int LongestJoint = 12;
+    private static readonly string[] OneNumberFollows = ["at least", "at most", "more than", "less than"];
     private static readonly string[] Ordinals = ["st", "nd", "rd", "th"];
 
     /// <summary>Reports what is glued to the number at <paramref name="start"/>; the end of what was reported, or 0 when all is well.</summary>
@@ -42,9 +43,13 @@ internal sealed class NumberFindings(SourceText source, SignReport report)
     private int ReportRange(int start, int stop, int end)
     {
         var last = DigitsEnd(stop + 1, end);
-        var joint = source.Text[Math.Max(0, start - LongestJoint)..start].TrimEnd().EndsWith("between", StringComparison.OrdinalIgnoreCase) ? "and" : "to";
+        var before = source.Text[Math.Max(0, start - LongestJoint)..start].TrimEnd();
+        var joint = before.EndsWith("between", StringComparison.OrdinalIgnoreCase) ? "and" : "to";
+
+        // "more than 1 to 2 min" is no better than "more than 1-2 min": which of the two numbers is meant?
+        var safety = Array.Exists(OneNumberFollows, words => before.EndsWith(words, StringComparison.OrdinalIgnoreCase)) ? EditSafety.Shown : EditSafety.Safe;
         var mended = $"{source.Text[start..stop]} {joint} {source.Text[(stop + 1)..last]}";
-        report.Add("SR0006", start, last - start, $"A range is written with the word \"{joint}\"", "one number or two?", new($"write {mended}", report.Replace(start, last - start, mended), EditSafety.Safe));
+        report.Add("SR0006", start, last - start, $"A range is written with the word \"{joint}\"", "one number or two?", new($"write {mended}", report.Replace(start, last - start, mended), safety));
         return last;
     }
 

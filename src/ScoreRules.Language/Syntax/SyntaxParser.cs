@@ -11,6 +11,13 @@ internal static class SyntaxParser
     /// <summary>Parses one file.</summary>
     public static FileSyntax Parse(SourceText source)
     {
+        var read = Read(source);
+        var proof = new EditProof(source, text => Read(text).Findings);
+        return read with { Findings = [.. read.Findings.Select(proof.Check)] };
+    }
+
+    private static FileSyntax Read(SourceText source)
+    {
         var findings = new DiagnosticBag();
         var splitter = new StatementSplitter(source, findings);
         var statements = splitter.Split();

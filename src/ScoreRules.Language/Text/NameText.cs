@@ -9,6 +9,11 @@ public static class NameText
     /// <param name="name">A name as written.</param>
     public static string Key(string name)
     {
+        if (IsKey(name))
+        {
+            return name;
+        }
+
         var composed = Ascii(name) ? name : Composition.Compose(name);
         var key = new StringBuilder(composed.Length);
         foreach (var c in composed)
@@ -31,6 +36,23 @@ public static class NameText
 
     /// <summary>Whether two names mean the same thing.</summary>
     public static bool Same(string left, string right) => string.Equals(Key(left), Key(right), StringComparison.Ordinal);
+
+    // Most names are written as they are looked up: plain small letters with single blanks.
+    private static bool IsKey(string name)
+    {
+        var blank = true;
+        foreach (var c in name)
+        {
+            if (c is ' ' && blank || !(c is ' ' or (> ' ' and < '\x7F' and not (>= 'A' and <= 'Z'))))
+            {
+                return false;
+            }
+
+            blank = c is ' ';
+        }
+
+        return !blank;
+    }
 
     private static bool Ascii(string text) => System.Text.Ascii.IsValid(text);
 }

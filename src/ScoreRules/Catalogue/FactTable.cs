@@ -1,95 +1,77 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Binding;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Catalogue;
 
-/// <summary>The facts of all placement rows as columns, one for each attribute, made when first asked for.</summary>
+/// <summary>
+/// The facts of a ranking by column: rows are placements, columns are attributes. A column is made when it is first asked
+/// for and then kept. Not for use by several threads at once.
+/// </summary>
 public sealed class FactTable
 {
-    private readonly double[]?[] numbers;
-    private readonly RowSet?[] known;
-    private readonly RowSet?[]?[] words;
-    private readonly double[]?[] workedOut;
-    private readonly FactTableInputs inputs;
+    private readonly FactColumns columns;
+    private readonly ImmutableDictionary<int, NumberColumn> workedOut;
 
-    private FactTable(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs)
+    private FactTable(FactColumns columns, ImmutableDictionary<int, NumberColumn> workedOut)
     {
-        Rows = rows;
-        this.inputs = inputs;
-        numbers = new double[]?[ruleset.Attributes.Length];
-        known = new RowSet?[ruleset.Attributes.Length];
-        words = new RowSet?[]?[ruleset.Attributes.Length];
-        workedOut = new double[]?[ruleset.Attributes.Length];
-        if (ruleset.Attributes.FirstOrDefault(attribute => attribute.Name == WellKnownAttributes.Likeness) is { } likeness)
-        {
-            workedOut[likeness.Index] = inputs.Likeness;
-        }
+        this.columns = columns;
+        this.workedOut = workedOut;
     }
 
-    /// <summary>The rows.</summary>
-    public ImmutableArray<PlacementRow> Rows { get; }
+    /// <summary>The rows; a row's index is its position.</summary>
+    public ImmutableArray<PlacementRow> Rows => columns.Facts.Rows;
 
-    /// <summary>How many rows there are.</summary>
+    /// <summary>Number of rows.</summary>
     public int RowCount => Rows.Length;
 
-    /// <summary>Prepares the columns.</summary>
-    public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs) => new(ruleset, rows, inputs);
+    /// <summary>Targets of the house, with or without rows.</summary>
+    public ImmutableArray<TargetDefinition> Targets { get; private init; } = [];
 
-    /// <summary>A number column; NaN where unknown.</summary>
-    public double[] Numbers(AttributeDefinition attribute) =>
-        workedOut[attribute.Index] ?? (numbers[attribute.Index] ??= attribute.IsWorkedOut ? Unknown() : [.. Rows.Select(row => row.Movement.Facts[attribute.Index].Value is { IsKnown: true } value && double.IsFinite(value.Number) ? value.Number : double.NaN)]);
+    /// <summary>Every row.</summary>
+    public RowSet All => columns.All;
+
+    /// <summary>The target of each row, by its index.</summary>
+    internal int[] TargetOfRow => columns.TargetOfRow;
+
+    /// <summary>Makes the table of a ranking.</summary>
+    /// <param name="ruleset">The house, for its attributes and targets.</param>
+    /// <param name="rows">The rows, each at the position that its index says.</param>
+    /// <param name="inputs">What is known beside the catalogue.</param>
+    public static FactTable Build(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows, FactTableInputs inputs)
+    {
+        if (inputs.Likeness is { } likeness && likeness.Count != rows.Length)
+        {
+            throw new ArgumentException("Likeness needs one number for each row.", nameof(inputs));
+        }
+
+        var person = ruleset.Attributes.FirstOrDefault(attribute => attribute is { IsAboutThePerson: true, IsWord: true })?.Index;
+        var alike = ruleset.Attributes.FirstOrDefault(attribute => NameText.Same(attribute.Name, WellKnownAttributes.Likeness))?.Index;
+        return new FactTable(new FactColumns(new RowFacts(rows, inputs, person, alike)), ImmutableDictionary<int, NumberColumn>.Empty) { Targets = ruleset.Targets };
+    }
+
+    /// <summary>The numbers of an attribute; all unknown for one that is told in words.</summary>
+    public NumberColumn Numbers(AttributeDefinition attribute) => workedOut.GetValueOrDefault(attribute.Index) ?? columns.Numbers(attribute);
+
+    /// <summary>The words of an attribute; for one that is told in numbers, no row has a word.</summary>
+    public WordColumn Words(AttributeDefinition attribute) => columns.Words(attribute);
 
     /// <summary>Rows for which an attribute is known.</summary>
-    public RowSet Known(AttributeDefinition attribute) => known[attribute.Index] ??= attribute.IsAboutThePerson
-        ? RowSet.All(RowCount)
-        : attribute.IsWorkedOut || !attribute.IsWord
-            ? RowSet.Where(RowCount, row => !double.IsNaN(Numbers(attribute)[row]))
-            : RowSet.Where(RowCount, row => Rows[row].Movement.Facts[attribute.Index].Value.IsKnown);
+    public RowSet Known(AttributeDefinition attribute) => attribute.IsWord ? Words(attribute).Known : Numbers(attribute).Known;
 
-    /// <summary>Rows whose value holds a word, by its code.</summary>
-    public RowSet WithWord(AttributeDefinition attribute, int code)
-    {
-        if ((uint)code >= (uint)attribute.Values.Length)
-        {
-            return RowSet.None(RowCount);
-        }
-
-        var columns = words[attribute.Index] ??= new RowSet?[attribute.Values.Length];
-        return columns[code] ??= attribute.IsAboutThePerson
-            ? inputs.Audience.Contains(code) ? RowSet.All(RowCount) : RowSet.None(RowCount)
-            : RowSet.Where(RowCount, row => Rows[row].Movement.Facts[attribute.Index].Value.Codes.Contains(code));
-    }
-
-    /// <summary>One fact with where it comes from.</summary>
+    /// <summary>A fact with where it comes from.</summary>
     public CatalogueFact Fact(int row, AttributeDefinition attribute)
     {
-        if (attribute.IsAboutThePerson)
+        if (!workedOut.TryGetValue(attribute.Index, out var column))
         {
-            return new CatalogueFact(FactValue.Of(inputs.Audience), FactOrigin.Profile, null, null);
+            return columns.Facts.Fact(row, attribute);
         }
 
-        if (!attribute.IsWorkedOut)
-        {
-            return Rows[row].Movement.Facts[attribute.Index];
-        }
-
-        var number = Numbers(attribute)[row];
-        var origin = ReferenceEquals(workedOut[attribute.Index], inputs.Likeness) ? FactOrigin.Computed : FactOrigin.WorkedOut;
-        return double.IsNaN(number) ? CatalogueFact.NotSaid : new CatalogueFact(FactValue.Of(number), origin, null, attribute.Info.Location);
+        var value = double.IsNaN(column[row]) ? FactValue.Unknown : FactValue.Of(column[row]);
+        return new CatalogueFact(value, FactOrigin.WorkedOut, null, attribute.Info.Location);
     }
 
-    /// <summary>Puts in a column that a recipe worked out; NaN where unknown.</summary>
-    internal void SetWorkedOut(AttributeDefinition attribute, double[] column)
-    {
-        workedOut[attribute.Index] = column;
-        numbers[attribute.Index] = null;
-        known[attribute.Index] = null;
-    }
-
-    private double[] Unknown()
-    {
-        var column = new double[RowCount];
-        Array.Fill(column, double.NaN);
-        return column;
-    }
+    /// <summary>The same table with the numbers that a recipe worked out; columns made so far are shared.</summary>
+    public FactTable WithColumn(AttributeDefinition attribute, NumberColumn column) =>
+        new(columns, workedOut.SetItem(attribute.Index, column)) { Targets = Targets };
 }

@@ -2,7 +2,7 @@ using System.Collections.Immutable;
 
 namespace ScoreRules.Catalogue;
 
-/// <summary>Facts that do not come from the catalogue.</summary>
-/// <param name="Audience">Codes of the attribute about the person; empty means a known empty set.</param>
-/// <param name="Likeness">Likeness to the benchmark in % by row, NaN where unknown; null when it is not used.</param>
-public sealed record FactTableInputs(ImmutableArray<int> Audience, double[]? Likeness);
+/// <summary>What a ranking knows beside the catalogue.</summary>
+/// <param name="Audience">Codes of the words that the profile says of the person; empty means known to be none of them.</param>
+/// <param name="Likeness">Likeness to the benchmark by row, in % from 0 to 100, NaN where it cannot be told; null when nobody computed it.</param>
+public sealed record FactTableInputs(ImmutableArray<int> Audience, IReadOnlyList<double>? Likeness);

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using ScoreRules.Catalogue;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
@@ -11,24 +12,32 @@ namespace ScoreRules.Explanation;
 /// <summary>Builds the tree behind a placement from the columns of the engine; nothing is worded here.</summary>
 public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, ScoreTable scores)
 {
-    private readonly ImmutableArray<ConditionalStatement> rules =
+    private readonly ImmutableArray<(ConditionalStatement Rule, RuleOutcome Outcome)> rules =
     [
         .. ruleset.Awards.Concat<ConditionalStatement>(ruleset.CancelOuts).Concat(ruleset.Limits).Concat(ruleset.Exclusions).Concat(ruleset.Cautions)
-            .OrderBy(rule => rule.Info.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare)),
+            .OrderBy(rule => rule.Info.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare))
+            .Select(rule => (rule, inferred.Outcome(rule))),
     ];
+
+    private readonly ImmutableArray<(AwardDefinition Award, RowSet Rows)> awards = [.. ruleset.Awards.Select(award => (award, inferred.Outcome(award).Effective))];
+    private readonly ImmutableArray<(CautionDefinition Caution, RuleOutcome Outcome)> cautions = [.. ruleset.Cautions.Select(caution => (caution, inferred.Outcome(caution)))];
+    private readonly ImmutableArray<(string Name, ThreeValuedSet Rows, ImmutableArray<CallDefinition> Calls)> calledFacts =
+        [.. ruleset.CalledFacts.Select(fact => (fact, inferred.Concept(fact), inferred.CallsOf(fact).ToImmutableArray()))];
+
+    private readonly ReasonRule worthTelling = new(ruleset);
+    private readonly ConditionalWeakTable<TargetRanking, PlacementIndex> indexes = [];
 
     /// <summary>The explanation of a movement in a target; null when it is not ranked there.</summary>
     public PlacementExplanation? Explain(TargetRanking ranking, Movement movement)
     {
-        var placement = ranking.Of(movement);
-        var leftOut = ranking.LeftOut.FirstOrDefault(row => row.Row.Movement.Index == movement.Index);
+        var (placement, leftOut) = indexes.GetValue(ranking, made => new PlacementIndex(made)).Find(movement);
         return (placement?.Row ?? leftOut?.Row) is { } row ? Explain(ranking, row, placement, leftOut) : null;
     }
 
     /// <summary>Cautions shown for a row, most serious first.</summary>
     public ImmutableArray<ShownCaution> CautionsOf(PlacementRow row) =>
     [
-        .. ruleset.Cautions.Select(caution => (Caution: caution, Outcome: inferred.Outcome(caution)))
+        .. cautions
             .Where(pair => pair.Outcome.Effective.Contains(row.Index) || pair.Outcome.CouldNotTell.Contains(row.Index))
             .OrderByDescending(pair => pair.Caution.Severity).ThenBy(pair => pair.Caution.Text, StringComparer.Ordinal)
             .Select(pair => new ShownCaution(pair.Caution, !pair.Outcome.Effective.Contains(row.Index))),
@@ -40,21 +49,21 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
         var explained = new PlacementExplanation(row, ranking, placement, leftOut)
         {
             Cautions = CautionsOf(row),
-            CalledFacts = [.. ruleset.CalledFacts.Select(fact => Called(fact, row.Index))],
+            CalledFacts = [.. calledFacts.Select(fact => Called(fact.Name, fact.Rows, fact.Calls, row.Index))],
             Criteria = criteria,
             CriteriaPoints = scores.CriteriaPoints[row.Index],
             WeightTotal = scores.WeightTotals[row.Index],
             AwardPoints = scores.AwardPoints[row.Index],
             PrincipleScore = scores.Principle[row.Index],
-            Rules = [.. rules.Select(rule => Rule(rule, row))],
+            Rules = [.. rules.Select(rule => Rule(rule.Rule, rule.Outcome, row))],
         };
-        return WithReasons(explained, ranking.Benchmark, new ReasonRule(ruleset));
+        return WithReasons(explained, ranking.Benchmark);
     }
 
-    private PlacementExplanation WithReasons(PlacementExplanation explained, PlacementRow? benchmark, ReasonRule worthTelling)
+    private PlacementExplanation WithReasons(PlacementExplanation explained, PlacementRow? benchmark)
     {
-        var awards = ruleset.Awards.Select(award => Award(award, explained.Row, benchmark)).OfType<Reason>();
-        var reasons = explained.Criteria.Select(criterion => Difference(criterion, benchmark)).Concat(awards)
+        var given = awards.Select(award => Award(award.Award, award.Rows, explained.Row, benchmark)).OfType<Reason>();
+        var reasons = explained.Criteria.Select(criterion => Difference(criterion, benchmark)).Concat(given)
             .OrderByDescending(reason => Math.Abs(Rounding.Compared(reason.Points))).ThenBy(reason => reason.Name, StringComparer.Ordinal).ToImmutableArray();
         return explained with { Reasons = reasons, For = worthTelling.For(reasons), Against = worthTelling.Against(reasons) };
     }
@@ -62,9 +71,8 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
     private static Reason Difference(CriterionExplanation criterion, PlacementRow? benchmark) =>
         new(criterion.Criterion.Name, benchmark is null ? criterion.Points : criterion.Difference, criterion.Criterion.Info, criterion);
 
-    private Reason? Award(AwardDefinition award, PlacementRow row, PlacementRow? benchmark)
+    private static Reason? Award(AwardDefinition award, RowSet effective, PlacementRow row, PlacementRow? benchmark)
     {
-        var effective = inferred.Outcome(award).Effective;
         var (own, others) = (effective.Contains(row.Index), benchmark is not null && effective.Contains(benchmark.Index));
         return own == others ? null : new Reason(award.Info.Name ?? award.Info.Kind, own ? award.Points : -award.Points, award.Info, null, others);
     }
@@ -77,30 +85,26 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
         }
 
         var weight = column.Weights[row.Target.Index];
-        return new CriterionExplanation(column.Criterion, attribute, inferred.Facts.Fact(row.Index, attribute), weight, weight / scores.WeightTotals[row.Index], column.Worth[row.Index], column.Points[row.Index])
+        var total = scores.WeightTotals[row.Index];
+        return new CriterionExplanation(column.Criterion, attribute, inferred.Facts.Fact(row.Index, attribute), weight, weight / total, column.Worth[row.Index], scores.PointsOf(column, row))
         {
             BenchmarkFact = benchmark is null ? null : inferred.Facts.Fact(benchmark.Index, attribute),
-            BenchmarkPoints = benchmark is null ? double.NaN : column.Points[benchmark.Index],
+            BenchmarkPoints = benchmark is null ? double.NaN : scores.PointsOf(column, benchmark),
         };
     }
 
-    private CalledFactExplanation Called(string fact, int row)
-    {
-        var ways = ruleset.Calls.Where(call => NameText.Same(call.Fact, fact)).Select(call => (call, ConditionTrace.Explain(call.Condition, row, inferred)));
-        return new CalledFactExplanation(fact, inferred.Concept(fact).VerdictOf(row), [.. ways]);
-    }
+    private CalledFactExplanation Called(string fact, ThreeValuedSet rows, ImmutableArray<CallDefinition> calls, int row) =>
+        new(fact, rows.VerdictOf(row), [.. calls.Select(call => (call, ConditionTrace.Explain(call.Condition, row, inferred)))]);
 
-    private RuleExplanation Rule(ConditionalStatement rule, PlacementRow row)
+    private RuleExplanation Rule(ConditionalStatement rule, RuleOutcome outcome, PlacementRow row)
     {
-        var outcome = inferred.Outcome(rule);
-        var trace = ConditionTrace.Explain(rule.Condition, row.Index, inferred);
         var effect = outcome.Effective.Contains(row.Index) ? RuleEffect.Held
             : outcome.Overridden.Contains(row.Index) ? RuleEffect.Overridden
             : outcome.Exempt.Contains(row.Index) ? RuleEffect.Exempt
             : outcome.CouldNotTell.Contains(row.Index) ? RuleEffect.CouldNotTell
             : RuleEffect.DidNotHold;
         var exemption = effect == RuleEffect.Exempt ? rule.Info.ExceptFor.FirstOrDefault(entry => Excepts(entry, row)) : null;
-        return new RuleExplanation(rule, effect, trace, effect is RuleEffect.DidNotHold or RuleEffect.CouldNotTell ? trace.FirstDecisive() : null, exemption);
+        return new RuleExplanation(rule, effect, ConditionTrace.Explain(rule.Condition, row.Index, inferred), exemption);
     }
 
     private static bool Excepts(ScopeEntry entry, PlacementRow row) =>

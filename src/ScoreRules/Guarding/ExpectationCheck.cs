@@ -28,31 +28,36 @@ public sealed class ExpectationCheck(BoundRuleset ruleset, MovementCatalogue cat
     private ExpectationResult Run(ExpectationDefinition expectation)
     {
         var relevant = rankings.Where(ranking => expectation.Targets.IsEmpty || expectation.Targets.Any(target => target.Name == ranking.Target.Name)).ToList();
-        var found = expectation.Kind switch
+        var all = Claims(expectation, relevant).ToList();
+        if (all.Count == 0)
         {
-            ClaimKind.HasAtLeast or ClaimKind.HasAtMost => relevant.Select(ranking => Share(expectation, ranking)),
-            ClaimKind.Called or ClaimKind.OtherThan => Called(expectation),
-            ClaimKind.LeftOut => AboutMovement(expectation, relevant, LeftOut),
-            ClaimKind.Above or ClaimKind.AtLeastAbove or ClaimKind.Within => Compared(expectation, relevant),
-            _ => AboutMovement(expectation, relevant, Tier),
-        };
-        var all = found.ToList();
-        var failed = all.Find(one => !one.Holds);
-        return all.Count == 0
-            ? new ExpectationResult(expectation, false, $"\"{expectation.Movement}\" is not ranked in any target that this is about")
-            : new ExpectationResult(expectation, failed.Sentence is null, failed.Sentence ?? all[0].Sentence!);
+            return new ExpectationResult(expectation, false, $"\"{expectation.Movement}\" is not ranked in any target that this is about");
+        }
+
+        var decisive = all.Find(claim => !claim.Found.Holds);
+        decisive = decisive.Found.Sentence is null ? all[0] : decisive;
+        return new ExpectationResult(expectation, decisive.Found.Holds, decisive.Found.Sentence!) { Ranking = decisive.Ranking };
     }
 
-    private IEnumerable<(bool Holds, string? Sentence)> AboutMovement(ExpectationDefinition expectation, List<TargetRanking> relevant, Func<ExpectationDefinition, TargetRanking, Movement, (bool, string?)> check)
+    private IEnumerable<((bool Holds, string? Sentence) Found, TargetRanking? Ranking)> Claims(ExpectationDefinition expectation, List<TargetRanking> relevant) => expectation.Kind switch
+    {
+        ClaimKind.HasAtLeast or ClaimKind.HasAtMost => relevant.Select(ranking => (Share(expectation, ranking), (TargetRanking?)ranking)),
+        ClaimKind.Called or ClaimKind.OtherThan => Called(expectation).Select(found => (found, (TargetRanking?)null)),
+        ClaimKind.LeftOut => AboutMovement(expectation, relevant, LeftOut),
+        ClaimKind.Above or ClaimKind.AtLeastAbove or ClaimKind.Within => Compared(expectation, relevant),
+        _ => AboutMovement(expectation, relevant, Tier),
+    };
+
+    private IEnumerable<((bool Holds, string? Sentence) Found, TargetRanking? Ranking)> AboutMovement(ExpectationDefinition expectation, List<TargetRanking> relevant, Func<ExpectationDefinition, TargetRanking, Movement, (bool, string?)> check)
     {
         var movement = catalogue.Find(expectation.Movement!)!;
-        return relevant.Where(ranking => Holds(ranking, movement)).Select(ranking => check(expectation, ranking, movement));
+        return relevant.Where(ranking => Holds(ranking, movement)).Select(ranking => (check(expectation, ranking, movement), (TargetRanking?)ranking));
     }
 
-    private IEnumerable<(bool Holds, string? Sentence)> Compared(ExpectationDefinition expectation, List<TargetRanking> relevant)
+    private IEnumerable<((bool Holds, string? Sentence) Found, TargetRanking? Ranking)> Compared(ExpectationDefinition expectation, List<TargetRanking> relevant)
     {
         var (movement, other) = (catalogue.Find(expectation.Movement!)!, catalogue.Find(expectation.Other!)!);
-        return relevant.Where(ranking => Holds(ranking, movement) && Holds(ranking, other)).Select(ranking => Compare(expectation, ranking, movement, other));
+        return relevant.Where(ranking => Holds(ranking, movement) && Holds(ranking, other)).Select(ranking => (Compare(expectation, ranking, movement, other), (TargetRanking?)ranking));
     }
 
     private static (bool Holds, string? Sentence) Compare(ExpectationDefinition expectation, TargetRanking ranking, Movement movement, Movement other)

@@ -37,8 +37,20 @@ public static class HouseFolder
         return new HouseSources([text, .. SharedFiles(".").Select(reader.Read).OfType<HouseFile>()], findings.ToSorted());
     }
 
+    /// <summary>The shared files that a house in this folder would see; the folder need not exist yet.</summary>
+    public static HouseSources ReadShared(string folder)
+    {
+        var findings = new DiagnosticBag();
+        var reader = new HouseFileReader(findings);
+        return new HouseSources([.. SharedFiles(folder).Select(reader.Read).OfType<HouseFile>()], findings.ToSorted());
+    }
+
     /// <summary>Whether a folder holds rule text.</summary>
     public static bool IsHouse(string folder) => Directory.Exists(folder) && FilesIn(folder).Count > 0;
+
+    /// <summary>The files that a typed name means, without the shared ones: all of a folder, or one file alone.</summary>
+    /// <exception cref="HouseException">There is no such folder or file.</exception>
+    public static IReadOnlyList<string> OwnFiles(string typed) => File.Exists(typed) ? [typed.Replace('\\', '/')] : FilesIn(FolderOf(typed));
 
     private static string FolderOf(string typed)
     {

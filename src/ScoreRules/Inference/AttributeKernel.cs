@@ -4,54 +4,37 @@ using ScoreRules.Language.Binding;
 
 namespace ScoreRules.Inference;
 
-/// <summary>Answers a comparison for all rows at once. Total: an unknown value gives "cannot be told", nothing throws.</summary>
+/// <summary>Answers one test for all rows at once. Answers every test, a senseless one with "does not hold"; never throws.</summary>
 internal static class AttributeKernel
 {
-    /// <summary>The answer for all rows.</summary>
-    public static ThreeValuedSet Evaluate(AttributeTest test, FactTable facts)
+    /// <summary>The rows where a test holds, does not hold or cannot be told.</summary>
+    public static ThreeValuedSet Test(FactTable facts, AttributeTest test)
     {
         var known = facts.Known(test.Attribute);
-        if (test.Comparison is Comparison.Known or Comparison.Unknown)
-        {
-            return ThreeValuedSet.Exactly(test.Comparison == Comparison.Known ? known : known.Complement());
-        }
-
-        var holds = test.Attribute.IsWord ? Words(test, facts) : Numbers(test, facts);
-        var certain = holds.And(known);
-        return new ThreeValuedSet(certain, certain.Or(known.Complement()));
-    }
-
-    private static RowSet Words(AttributeTest test, FactTable facts)
-    {
-        var sets = test.Codes.Select(code => facts.WithWord(test.Attribute, code)).ToList();
-        var any = sets.Aggregate(RowSet.None(facts.RowCount), (all, one) => all.Or(one));
         return test.Comparison switch
         {
-            Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone => any.Complement(),
-            Comparison.AtLeast or Comparison.AtMost or Comparison.MoreThan or Comparison.LessThan or Comparison.Between => RowSet.None(facts.RowCount),
-            Comparison.HasAll => sets.Aggregate(RowSet.All(facts.RowCount), (all, one) => all.And(one)),
-            _ => any,
+            Comparison.Known => ThreeValuedSet.Decided(known),
+            Comparison.Unknown => ThreeValuedSet.Decided(known.Not()),
+            _ => ThreeValuedSet.WhereKnown(test.Attribute.IsWord ? Words(facts, test) : Numbers(facts, test), known),
         };
     }
 
-    // Numbers are compared after rounding to 1e-9, so that the last bit of a sum never decides.
-    private static RowSet Numbers(AttributeTest test, FactTable facts)
+    private static RowSet Words(FactTable facts, AttributeTest test)
+    {
+        var column = facts.Words(test.Attribute);
+        return test.Comparison switch
+        {
+            Comparison.Is or Comparison.OneOf or Comparison.HasAny => column.HavingAny(test.Codes),
+            Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone => column.Known.AndNot(column.HavingAny(test.Codes)),
+            Comparison.HasAll => column.HavingAll(test.Codes),
+            _ => RowSet.None(facts.RowCount),
+        };
+    }
+
+    private static RowSet Numbers(FactTable facts, AttributeTest test)
     {
         var column = facts.Numbers(test.Attribute);
-        var (low, high) = (Rounded(test.Number), Rounded(test.High));
-        return test.Comparison switch
-        {
-            Comparison.NoneOf or Comparison.HasNone => RowSet.All(column.Length),
-            Comparison.OneOf or Comparison.HasAny or Comparison.HasAll => RowSet.None(column.Length),
-            Comparison.Is => RowSet.Where(column.Length, row => Rounded(column[row]) == low),
-            Comparison.OtherThan => RowSet.Where(column.Length, row => Rounded(column[row]) != low),
-            Comparison.AtLeast => RowSet.Where(column.Length, row => Rounded(column[row]) >= low),
-            Comparison.AtMost => RowSet.Where(column.Length, row => Rounded(column[row]) <= low),
-            Comparison.MoreThan => RowSet.Where(column.Length, row => Rounded(column[row]) > low),
-            Comparison.LessThan => RowSet.Where(column.Length, row => Rounded(column[row]) < low),
-            _ => RowSet.Where(column.Length, row => Rounded(column[row]) >= low && Rounded(column[row]) <= high),
-        };
+        var inside = NumberRange.Of(test.Comparison, test.Number, test.High).RowsOf(column);
+        return test.Comparison is Comparison.OtherThan or Comparison.NoneOf or Comparison.HasNone ? column.Known.AndNot(inside) : inside;
     }
-
-    private static double Rounded(double value) => Math.Round(value, 9, MidpointRounding.AwayFromZero);
 }

@@ -1,36 +1,42 @@
-using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
-using ScoreRules.Language.Text;
 
 namespace ScoreRules.Inference;
 
-/// <summary>Evaluates conditions for all rows at once. Equal comparisons of different rules are answered once.</summary>
-internal sealed class ConditionEvaluator(FactTable facts)
+/// <summary>
+/// Answers conditions for all rows at once. Each distinct test is answered once and kept, so an evaluator belongs to one
+/// table of facts.
+/// </summary>
+internal sealed class ConditionEvaluator
 {
-    private readonly Dictionary<string, ThreeValuedSet> atoms = new(StringComparer.Ordinal);
+    private readonly Dictionary<AtomKey, ThreeValuedSet> answered = [];
 
-    /// <summary>The answer for all rows.</summary>
-    /// <param name="condition">The condition.</param>
-    /// <param name="concepts">The called facts that it rests on, by name key; all complete.</param>
-    public ThreeValuedSet Evaluate(Condition condition, IReadOnlyDictionary<string, ThreeValuedSet> concepts) => condition switch
+    /// <summary>Number of distinct tests answered so far.</summary>
+    public int TestCount => answered.Count;
+
+    /// <summary>The rows where a condition holds, does not hold or cannot be told.</summary>
+    public ThreeValuedSet Evaluate(Condition condition, IFactSource source) => condition switch
     {
-        AllOf all => all.Parts.Select(part => Evaluate(part, concepts)).Aggregate(ThreeValuedSet.All(facts.RowCount), (left, right) => left.And(right)),
-        AnyOf any => any.Parts.Select(part => Evaluate(part, concepts)).Aggregate(ThreeValuedSet.None(facts.RowCount), (left, right) => left.Or(right)),
-        Unless unless => Evaluate(unless.Part, concepts).Not(),
-        CalledTest called => concepts.GetValueOrDefault(NameText.Key(called.Fact)) ?? ThreeValuedSet.None(facts.RowCount),
-        AttributeTest test => Atom(test),
-        Everything => ThreeValuedSet.All(facts.RowCount),
-        _ => throw new NotSupportedException($"a condition of the kind {condition.GetType().Name} is not known"),
+        AttributeTest test => Test(test, source),
+        CalledTest called => source.Concept(called.Fact),
+        AllOf { Parts.IsEmpty: false } all => all.Parts.Select(part => Evaluate(part, source)).Aggregate((rows, part) => rows.And(part)),
+        AnyOf { Parts.IsEmpty: false } any => any.Parts.Select(part => Evaluate(part, source)).Aggregate((rows, part) => rows.Or(part)),
+        AllOf => Everywhere(source),
+        AnyOf => Everywhere(source).Not(),
+        Unless unless => Evaluate(unless.Part, source).Not(),
+        Everything => Everywhere(source),
+        _ => throw new InvalidOperationException($"A condition of the kind {condition.GetType().Name} cannot be answered."),
     };
 
-    private ThreeValuedSet Atom(AttributeTest test)
+    private static ThreeValuedSet Everywhere(IFactSource source) => ThreeValuedSet.Decided(source.Facts.All);
+
+    private ThreeValuedSet Test(AttributeTest test, IFactSource source)
     {
-        var key = string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{test.Attribute.Index} {test.Comparison} {test.Number:R} {test.High:R} {string.Join(',', test.Codes)}");
-        if (!atoms.TryGetValue(key, out var answer))
+        var key = AtomKey.Of(test);
+        if (!answered.TryGetValue(key, out var rows))
         {
-            atoms[key] = answer = AttributeKernel.Evaluate(test, facts);
+            answered[key] = rows = AttributeKernel.Test(source.Facts, test);
         }
 
-        return answer;
+        return rows;
     }
 }

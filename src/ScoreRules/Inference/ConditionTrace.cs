@@ -10,6 +10,7 @@ public sealed class ConditionTrace
     private readonly InferenceResult inferred;
     private readonly int row;
     private ImmutableArray<ConditionTrace>? parts;
+    private Verdict? verdict;
 
     private ConditionTrace(Condition condition, int row, InferenceResult inferred, CallDefinition? call)
     {
@@ -18,14 +19,13 @@ public sealed class ConditionTrace
         this.inferred = inferred;
         Call = call;
         IsOutOfScope = call is not null && !inferred.Outcome(call).InScope.Contains(row);
-        Verdict = IsOutOfScope ? Verdict.DidNotHold : Decide();
     }
 
     /// <summary>The condition, or the part of one.</summary>
     public Condition Condition { get; }
 
-    /// <summary>What became of it.</summary>
-    public Verdict Verdict { get; }
+    /// <summary>What became of it. Found when first asked for.</summary>
+    public Verdict Verdict => verdict ??= IsOutOfScope ? Verdict.DidNotHold : Decide();
 
     /// <summary>For a part that is a way in to a called fact: the statement; else null.</summary>
     public CallDefinition? Call { get; }

@@ -32,14 +32,7 @@ public sealed class InferenceException : InvalidOperationException
     internal static InferenceException InRule(StatementInfo rule, Exception cause) =>
         new($"The rule {NameOf(rule)} could not be applied: {cause.Message}", cause) { Rule = rule };
 
-    /// <summary>Rules that never fired, because they wait for one another or for something that nothing makes.</summary>
-    internal static InferenceException NeverFired(IEnumerable<StatementInfo> rules)
-    {
-        var waiting = rules.ToList();
-        return new($"Rules that wait for one another cannot be applied: {string.Join(", ", waiting.Select(NameOf))}.") { Rule = waiting[0] };
-    }
-
-    /// <summary>Rules override one another.</summary>
+    /// <summary>Rules wait for one another.</summary>
     internal static InferenceException Circle(string verb, IEnumerable<StatementInfo> rules)
     {
         var circle = rules.ToList();

@@ -43,7 +43,7 @@ internal sealed class Overriding
         waiting.Add(statement);
         var held = heldInScope(statement);
         var rows = OverridersOf(statement)
-            .Aggregate(RowSet.None(held.Universe), (found, other) => found.Or(heldInScope(other).Without(RowsOf(other))))
+            .Aggregate(RowSet.None(held.Size), (found, other) => found.Or(heldInScope(other).AndNot(RowsOf(other))))
             .And(held);
         waiting.RemoveAt(waiting.Count - 1);
         return rows;

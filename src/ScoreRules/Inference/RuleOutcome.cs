@@ -3,19 +3,17 @@ using ScoreRules.Language.Binding;
 
 namespace ScoreRules.Inference;
 
-/// <summary>What became of one statement, for every row.</summary>
-/// <param name="Statement">The statement.</param>
-/// <param name="Condition">Its condition alone.</param>
-/// <param name="InScope">Rows that it is about (<c>only for</c>, <c>except for</c>, movements named).</param>
-/// <param name="Exempt">Rows where its condition holds but which it excepts.</param>
-/// <param name="Overridden">Rows where it would act but another statement overrides it.</param>
-/// <param name="Effective">Rows where it acts.</param>
-/// <param name="CouldNotTell">Rows that it is about where its condition cannot be told.</param>
-public sealed record RuleOutcome(
-    BoundStatement Statement,
-    ThreeValuedSet Condition,
-    RowSet InScope,
-    RowSet Exempt,
-    RowSet Overridden,
-    RowSet Effective,
-    RowSet CouldNotTell);
+/// <summary>What became of one of the author's statements, row by row.</summary>
+/// <param name="Statement">A call, or a statement that acts where a condition holds.</param>
+/// <param name="Condition">Its condition, whatever its scope.</param>
+/// <param name="InScope">Rows it is about.</param>
+/// <param name="Exempt">Rows that it names and where its condition holds, but that it excepts.</param>
+/// <param name="Overridden">Rows in scope where its condition holds, but where another statement has overridden it.</param>
+public sealed record RuleOutcome(BoundStatement Statement, ThreeValuedSet Condition, RowSet InScope, RowSet Exempt, RowSet Overridden)
+{
+    /// <summary>Rows where it has its effect: in scope, held, not overridden.</summary>
+    public RowSet Effective { get; } = Condition.Held.And(InScope).AndNot(Overridden);
+
+    /// <summary>Rows in scope where its condition cannot be told.</summary>
+    public RowSet CouldNotTell { get; } = Condition.CouldNotTell.And(InScope);
+}

@@ -3,40 +3,71 @@ using ScoreRules.Catalogue;
 namespace ScoreRules.Inference;
 
 /// <summary>
-/// For each row: holds, does not hold, or cannot be told. Kept as the rows where it certainly holds and those where it
-/// possibly holds, which makes strong Kleene logic two bit operations.
+/// For each row one of three answers: held, did not hold, could not tell. Joined as in strong Kleene logic: what cannot be
+/// told stays so unless the other side decides alone.
 /// </summary>
-/// <param name="Certain">Rows where it holds; part of <paramref name="Possible"/>.</param>
-/// <param name="Possible">Rows where it holds or cannot be told.</param>
-public sealed record ThreeValuedSet(RowSet Certain, RowSet Possible)
+public sealed record ThreeValuedSet
 {
-    /// <summary>Rows where it does not hold.</summary>
-    public RowSet DidNotHold => Possible.Complement();
+    /// <summary>Keeps two sets of the same rows.</summary>
+    /// <param name="certain">Rows where it holds.</param>
+    /// <param name="possible">Rows where it holds or cannot be told; must contain <paramref name="certain"/>.</param>
+    public ThreeValuedSet(RowSet certain, RowSet possible)
+    {
+        if (!ReferenceEquals(certain, possible) && !certain.IsSubsetOf(possible))
+        {
+            throw new ArgumentException("What is certain must be possible.", nameof(certain));
+        }
+
+        Certain = certain;
+        Possible = possible;
+    }
+
+    /// <summary>Rows where it holds.</summary>
+    public RowSet Certain { get; }
+
+    /// <summary>Rows where it holds or cannot be told.</summary>
+    public RowSet Possible { get; }
+
+    /// <summary>Rows where it holds; the same as <see cref="Certain"/>.</summary>
+    public RowSet Held => Certain;
 
     /// <summary>Rows where it cannot be told.</summary>
-    public RowSet CouldNotTell => Possible.Without(Certain);
+    public RowSet CouldNotTell => IsDecided ? RowSet.None(Certain.Size) : Possible.AndNot(Certain);
+
+    /// <summary>Rows where it does not hold.</summary>
+    public RowSet DidNotHold => Possible.Not();
+
+    // What is decided everywhere keeps one set for both, and is joined once.
+    private bool IsDecided => ReferenceEquals(Certain, Possible);
+
+    /// <summary>Decided for every row: holds for these, does not hold for the others.</summary>
+    public static ThreeValuedSet Decided(RowSet rows) => new(rows, rows);
+
+    /// <summary>Decided where known, could not be told elsewhere.</summary>
+    /// <param name="rows">Rows where it holds, as far as known.</param>
+    /// <param name="known">Rows where it can be told.</param>
+    public static ThreeValuedSet WhereKnown(RowSet rows, RowSet known) => known.IsAll ? Decided(rows) : new(rows.And(known), rows.Or(known.Not()));
 
     /// <summary>Holds nowhere.</summary>
-    public static ThreeValuedSet None(int universe) => Exactly(RowSet.None(universe));
+    /// <param name="size">Number of rows.</param>
+    public static ThreeValuedSet Nowhere(int size) => Decided(RowSet.None(size));
 
-    /// <summary>Holds everywhere.</summary>
-    public static ThreeValuedSet All(int universe) => Exactly(RowSet.All(universe));
+    /// <summary>Holds where both hold; does not hold where one does not.</summary>
+    public ThreeValuedSet And(ThreeValuedSet other) =>
+        IsDecided && other.IsDecided ? Decided(Certain.And(other.Certain)) : new(Certain.And(other.Certain), Possible.And(other.Possible));
 
-    /// <summary>Decided everywhere.</summary>
-    public static ThreeValuedSet Exactly(RowSet rows) => new(rows, rows);
+    /// <summary>Holds where one holds; does not hold where neither does.</summary>
+    public ThreeValuedSet Or(ThreeValuedSet other) =>
+        IsDecided && other.IsDecided ? Decided(Certain.Or(other.Certain)) : new(Certain.Or(other.Certain), Possible.Or(other.Possible));
 
-    /// <summary>Both.</summary>
-    public ThreeValuedSet And(ThreeValuedSet other) => new(Certain.And(other.Certain), Possible.And(other.Possible));
+    /// <summary>Holds where this does not, and the other way round.</summary>
+    public ThreeValuedSet Not() => IsDecided ? Decided(Certain.Not()) : new(Possible.Not(), Certain.Not());
 
-    /// <summary>At least one.</summary>
-    public ThreeValuedSet Or(ThreeValuedSet other) => new(Certain.Or(other.Certain), Possible.Or(other.Possible));
+    /// <summary>The same inside some rows; outside it does not hold.</summary>
+    public ThreeValuedSet Within(RowSet rows) =>
+        IsDecided ? Decided(Certain.And(rows)) : new(Certain.And(rows), Possible.And(rows));
 
-    /// <summary>The opposite.</summary>
-    public ThreeValuedSet Not() => new(Possible.Complement(), Certain.Complement());
-
-    /// <summary>The same inside some rows; outside them it does not hold.</summary>
-    public ThreeValuedSet Within(RowSet rows) => new(Certain.And(rows), Possible.And(rows));
-
-    /// <summary>What is known of one row.</summary>
-    public Verdict VerdictOf(int row) => Certain.Contains(row) ? Verdict.Held : Possible.Contains(row) ? Verdict.CouldNotTell : Verdict.DidNotHold;
+    /// <summary>The answer for one row.</summary>
+    public Verdict VerdictOf(int row) =>
+        Certain.Contains(row) ? Verdict.Held : Possible.Contains(row) ? Verdict.CouldNotTell : Verdict.DidNotHold;
 }

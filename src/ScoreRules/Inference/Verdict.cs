@@ -1,6 +1,6 @@
 namespace ScoreRules.Inference;
 
-/// <summary>What is known of a condition.</summary>
+/// <summary>What became of a condition for one row.</summary>
 public enum Verdict
 {
     /// <summary>It holds.</summary>
@@ -9,6 +9,6 @@ public enum Verdict
     /// <summary>It does not hold.</summary>
     DidNotHold,
 
-    /// <summary>A fact is unknown, so it cannot be told.</summary>
+    /// <summary>A fact that would decide is unknown.</summary>
     CouldNotTell,
 }

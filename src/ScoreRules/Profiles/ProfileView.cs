@@ -20,7 +20,7 @@ public sealed class ProfileView(BoundRuleset ruleset, InferenceResult inferred, 
         var left = reasons.Where(pair => pair.aside is null).Select(pair => pair.placement).ToList();
         var rows = left.Select(placement => placement.Row).ToList();
         return new PersonalRanking(
-            whole with { Placements = Ranker.WithRanks(left) },
+            whole with { Placements = Reranking.WithRanks(left) },
             whole,
             [.. reasons.Select(pair => pair.aside).OfType<SetAsideRow>()],
             profile.Prefer is null ? [] : [.. rows.Where(row => inferred.VerdictOf(profile.Prefer, row.Index) == Verdict.Held)],

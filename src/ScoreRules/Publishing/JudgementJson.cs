@@ -3,10 +3,12 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScoreRules.Catalogue;
+using ScoreRules.Guarding;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Profiles;
 using ScoreRules.Publishing.Json;
+using ScoreRules.Publishing.Vocabulary;
 using ScoreRules.Tiering;
 
 namespace ScoreRules.Publishing;
@@ -55,6 +57,24 @@ public static class JudgementJson
             findings.Count(finding => finding.Severity == Severity.Error), findings.Count(finding => finding.Severity == Severity.Warning),
             [.. findings.Select(JsonParts.Finding)], [.. later.Select(JsonParts.Later)]);
         return JsonSerializer.Serialize(document, Context.CheckDocument) + "\n";
+    }
+
+    /// <summary>Expectations, each that fails with the two movements behind it.</summary>
+    public static string Test(Judgement judgement)
+    {
+        var held = judgement.Expectations.Count(result => result.Holds);
+        var document = new TestDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), held, judgement.Expectations.Length - held,
+            [.. judgement.Expectations.Select(result => JsonParts.Tested(judgement, result))],
+            [.. TestRule.Failing(judgement).Select(JsonParts.Finding)]);
+        return JsonSerializer.Serialize(document, Context.TestDocument) + "\n";
+    }
+
+    /// <summary>Words.</summary>
+    public static string Words(Judgement judgement, IEnumerable<WordEntry> words)
+    {
+        var document = new WordsDocument(SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), [.. words.Select(JsonParts.Word)]);
+        return JsonSerializer.Serialize(document, Context.WordsDocument) + "\n";
     }
 
     private static TargetPart Target(JsonParts parts, TargetRanking ranking, PersonalRanking? personal) =>

@@ -16,11 +16,13 @@ public static class JudgementSchema
         TransformSchemaNode = (context, schema) => Closed(schema),
     };
 
-    /// <summary>All schemas by name: rank, explain, check.</summary>
+    /// <summary>All schemas by the name of their command.</summary>
     public static ImmutableArray<(string Name, string Schema)> All { get; } =
     [
         ("check", Export(OutputContext.Default.CheckDocument, "Findings of one or more houses")),
         ("explain", Export(OutputContext.Default.ExplainDocument, "Explanations of one movement")),
+        ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
+        ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
         ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
     ];
 

@@ -116,14 +116,26 @@ public sealed class RankingText(Judgement judgement)
         }
         else
         {
-            var ahead = explained.For.IsEmpty ? "nothing worth naming" : Named(explained.For);
-            var behind = explained.Against.IsEmpty ? "nothing worth naming" : Named(explained.Against);
-            block.Wrapped($"for {ahead}; against {behind}", 7);
+            PrintApart(block, explained);
         }
 
         if (placement.Binding is not null)
         {
             block.Wrapped($"limit: {Sentences.Limits(placement)}", 7);
+        }
+    }
+
+    private static void PrintApart(TextBlock block, PlacementExplanation explained)
+    {
+        if (explained.For.IsEmpty && explained.Against.IsEmpty)
+        {
+            block.Wrapped("nothing worth naming sets it apart from the benchmark", 7);
+        }
+        else
+        {
+            var ahead = explained.For.IsEmpty ? "nothing worth naming" : Named(explained.For);
+            var behind = explained.Against.IsEmpty ? "nothing worth naming" : Named(explained.Against);
+            block.Wrapped($"for {ahead}; against {behind}", 7);
         }
     }
 

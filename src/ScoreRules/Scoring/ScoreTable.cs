@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Catalogue;
 
 namespace ScoreRules.Scoring;
 
@@ -13,4 +14,8 @@ public sealed record ScoreTable(
     double[] WeightTotals,
     double[] CriteriaPoints,
     double[] AwardPoints,
-    double[] Principle);
+    double[] Principle)
+{
+    /// <summary>Points that a criterion gives a row.</summary>
+    public double PointsOf(CriterionColumn column, PlacementRow row) => column.PointsOf(row.Index, row.Target.Index, WeightTotals[row.Index]);
+}

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Numerics;
 using ScoreRules.Catalogue;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
@@ -22,16 +23,16 @@ public static class Scorer
         var criteria = new double[facts.RowCount];
         foreach (var column in ordered)
         {
-            AddWeights(column, facts, totals);
+            AddWeights(column, facts.TargetOfRow, totals);
         }
 
         foreach (var column in ordered)
         {
-            AddPoints(column, facts, totals, criteria);
+            AddPoints(column, facts.TargetOfRow, totals, criteria);
         }
 
         var awards = Awards(ruleset, inferred);
-        return new ScoreTable(columns, totals, criteria, awards, [.. criteria.Zip(awards, (fromCriteria, fromAwards) => fromCriteria + fromAwards)]);
+        return new ScoreTable(columns, totals, criteria, awards, Sum(criteria, awards));
     }
 
     private static CriterionColumn Column(CriterionDefinition criterion, BoundRuleset ruleset, FactTable facts)
@@ -47,7 +48,7 @@ public static class Scorer
             weights[target.Index] = counts ? weight!.Weight : 0;
         }
 
-        return new CriterionColumn(criterion, attributes, weights, Worth(criterion, attributes, facts), new double[facts.RowCount]);
+        return new CriterionColumn(criterion, attributes, weights, new CriterionWorth(criterion, facts).Column(attributes));
     }
 
     private static bool CountsFor(StatementInfo info, TargetDefinition target)
@@ -57,56 +58,20 @@ public static class Scorer
             && !info.ExceptFor.Any(entry => ScopeResolution.Covers(entry, target));
     }
 
-    private static double[] Worth(CriterionDefinition criterion, AttributeDefinition?[] attributes, FactTable facts)
+    private static void AddWeights(CriterionColumn column, int[] targets, double[] totals)
     {
-        var worth = new double[facts.RowCount];
-        var skipped = SkippedMovements(criterion.Info);
-        for (var row = 0; row < worth.Length; row++)
+        var (weights, worth) = (column.Weights, column.Worth);
+        for (var row = 0; row < totals.Length; row++)
         {
-            var placement = facts.Rows[row];
-            worth[row] = attributes[placement.Target.Index] is { } attribute && (skipped is null || !skipped(placement.Movement.Name))
-                ? Worth(criterion, facts, row, attribute)
-                : double.NaN;
+            totals[row] += double.IsNaN(worth[row]) ? 0 : weights[targets[row]];
         }
-
-        return worth;
     }
 
-    private static Func<string, bool>? SkippedMovements(StatementInfo info)
-    {
-        var except = info.ExceptFor.Where(entry => entry.Movement is not null).Select(entry => NameText.Key(entry.Movement!)).ToHashSet(StringComparer.Ordinal);
-        var only = info.OnlyFor.Where(entry => entry.Movement is not null).Select(entry => NameText.Key(entry.Movement!)).ToHashSet(StringComparer.Ordinal);
-        return except.Count + only.Count == 0 ? null : name => except.Contains(NameText.Key(name)) || (only.Count > 0 && !only.Contains(NameText.Key(name)));
-    }
-
-    private static double Worth(CriterionDefinition criterion, FactTable facts, int row, AttributeDefinition attribute)
-    {
-        if (attribute.IsWord)
-        {
-            var fact = facts.Fact(row, attribute).Value;
-            var worth = fact.IsKnown ? WorthCurve.Of(criterion.Worth, fact) : double.NaN;
-            return double.IsNaN(worth) ? criterion.UnknownWorth ?? double.NaN : worth;
-        }
-
-        var number = facts.Numbers(attribute)[row];
-        return double.IsNaN(number) ? criterion.UnknownWorth ?? double.NaN : WorthCurve.At(criterion.Worth, number);
-    }
-
-    private static void AddWeights(CriterionColumn column, FactTable facts, double[] totals)
+    private static void AddPoints(CriterionColumn column, int[] targets, double[] totals, double[] sum)
     {
         for (var row = 0; row < totals.Length; row++)
         {
-            totals[row] += double.IsNaN(column.Worth[row]) ? 0 : column.Weights[facts.Rows[row].Target.Index];
-        }
-    }
-
-    private static void AddPoints(CriterionColumn column, FactTable facts, double[] totals, double[] sum)
-    {
-        for (var row = 0; row < totals.Length; row++)
-        {
-            var points = double.IsNaN(column.Worth[row]) ? 0 : 100 * column.Weights[facts.Rows[row].Target.Index] / totals[row] * column.Worth[row];
-            column.Points[row] = points;
-            sum[row] += points;
+            sum[row] += column.PointsOf(row, targets[row], totals[row]);
         }
     }
 
@@ -115,12 +80,31 @@ public static class Scorer
         var points = new double[inferred.Facts.RowCount];
         foreach (var award in ruleset.Awards.OrderBy(award => award.Points).ThenBy(award => award.Info.Title, StringComparer.Ordinal))
         {
-            foreach (var row in inferred.Outcome(award).Effective)
-            {
-                points[row] += award.Points;
-            }
+            Give(award.Points, inferred.Outcome(award).Effective.Words, points);
         }
 
         return points;
+    }
+
+    private static void Give(double amount, ReadOnlySpan<ulong> rows, double[] points)
+    {
+        for (var i = 0; i < rows.Length; i++)
+        {
+            for (var word = rows[i]; word != 0; word &= word - 1)
+            {
+                points[(i << 6) + BitOperations.TrailingZeroCount(word)] += amount;
+            }
+        }
+    }
+
+    private static double[] Sum(double[] left, double[] right)
+    {
+        var sum = new double[left.Length];
+        for (var row = 0; row < sum.Length; row++)
+        {
+            sum[row] = left[row] + right[row];
+        }
+
+        return sum;
     }
 }

@@ -12,12 +12,18 @@ namespace ScoreRules.Tiering;
 /// </summary>
 internal sealed class LimitRule(BoundRuleset ruleset, InferenceResult inferred, DiagnosticBag findings)
 {
+    private readonly EffectiveRules<LimitDefinition> limits = new(ruleset.Limits, inferred);
     private readonly HashSet<(LimitDefinition Cap, LimitDefinition Floor)> reported = [];
 
     /// <summary>The tier after limits, the limits that apply, and the one that moved the placement.</summary>
     public (TierDefinition Tier, ImmutableArray<LimitDefinition> Limits, LimitDefinition? Binding) Apply(PlacementRow row, TierDefinition before)
     {
-        var applying = ruleset.Limits.Where(limit => inferred.Outcome(limit).Effective.Contains(row.Index)).ToImmutableArray();
+        var applying = limits.At(row.Index);
+        if (applying.IsEmpty)
+        {
+            return (before, applying, null);
+        }
+
         var cap = applying.Where(limit => limit.IsCap).MaxBy(limit => limit.Tier.Index);
         var floor = applying.Where(limit => !limit.IsCap).MinBy(limit => limit.Tier.Index);
         if (cap is not null && floor is not null && cap.Tier.Index > floor.Tier.Index)

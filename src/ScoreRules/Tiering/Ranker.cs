@@ -3,7 +3,6 @@ using ScoreRules.Catalogue;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
-using ScoreRules.Language.Text;
 using ScoreRules.Scoring;
 
 namespace ScoreRules.Tiering;
@@ -15,26 +14,29 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
 {
     private readonly LimitRule limits = new(ruleset, inferred, findings);
     private readonly TierRule tiers = new(ruleset.Tiers);
+    private readonly EffectiveRules<ExclusionDefinition> exclusions = new(ruleset.Exclusions, inferred);
 
     /// <summary>The rankings, in the order of the targets. Tiers must not be empty.</summary>
     public ImmutableArray<TargetRanking> Rank()
     {
-        var byTarget = inferred.Facts.Rows.ToLookup(row => row.Target.Index);
-        return [.. ruleset.Targets.Select(target => Rank(target, [.. byTarget[target.Index]]))];
+        var byTarget = ruleset.Targets.Select(_ => new List<PlacementRow>()).ToArray();
+        foreach (var row in inferred.Facts.Rows)
+        {
+            byTarget[row.Target.Index].Add(row);
+        }
+
+        return [.. ruleset.Targets.Select(target => Rank(target, byTarget[target.Index]))];
     }
 
     private TargetRanking Rank(TargetDefinition target, List<PlacementRow> rows)
     {
-        var excluded = rows.ToLookup(row => ruleset.Exclusions.Any(rule => inferred.Outcome(rule).Effective.Contains(row.Index)));
-        var ranked = excluded[false].ToList();
         var benchmark = BenchmarkRow(target, rows);
-        var benchmarkScore = benchmark is null ? double.NaN : scores.Principle[benchmark.Index];
-        var values = ranked.Select(row => Rounding.Compared(scores.Principle[row.Index])).Order().ToList();
-        var placements = ranked.Select(row => Place(row, benchmark, benchmarkScore, values)).ToList();
-        var yardstick = benchmark is not null && excluded[true].Contains(benchmark);
-        var leftOut = excluded[true].OrderBy(row => NameText.Key(row.Movement.Name), StringComparer.Ordinal)
-            .Select(row => new LeftOutRow(row, scores.Principle[row.Index], [.. ruleset.Exclusions.Where(rule => inferred.Outcome(rule).Effective.Contains(row.Index))]));
-        return new TargetRanking(target, benchmark, yardstick, WithRanks(placements), [.. leftOut]);
+        var yardstick = benchmark is not null && exclusions.AnyAt(benchmark.Index);
+        var ranked = rows.FindAll(row => !exclusions.AnyAt(row.Index));
+        // Movements are numbered by name.
+        var leftOut = rows.FindAll(row => exclusions.AnyAt(row.Index)).OrderBy(row => row.Movement.Index)
+            .Select(row => new LeftOutRow(row, scores.Principle[row.Index], exclusions.At(row.Index)));
+        return new TargetRanking(target, benchmark, yardstick, Place(ranked, benchmark), [.. leftOut]);
     }
 
     private PlacementRow? BenchmarkRow(TargetDefinition target, List<PlacementRow> rows)
@@ -53,27 +55,35 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
         return row;
     }
 
-    private Placement Place(PlacementRow row, PlacementRow? benchmark, double benchmarkScore, List<double> values)
+    private ImmutableArray<Placement> Place(List<PlacementRow> ranked, PlacementRow? benchmark)
     {
-        var score = scores.Principle[row.Index];
-        var gap = score - benchmarkScore;
-        var better = values.Count - UpperBound(values, Rounding.Compared(score));
-        var before = tiers.Of(score, gap, better, values.Count);
-        var limited = limits.Apply(row, before);
-        var (position, toBorder) = tiers.Inside(before, score, gap);
-        return new Placement(row, score, score, gap, limited.Tier, before)
+        var benchmarkScore = benchmark is null ? double.NaN : scores.Principle[benchmark.Index];
+        var compared = ranked.Select(row => Rounding.Compared(scores.Principle[row.Index])).ToArray();
+        var rising = tiers.DependsOnOthers ? compared.ToArray() : [];
+        Array.Sort(rising);
+        var (drafts, keys) = (new DraftPlacement[ranked.Count], new RankKey[ranked.Count]);
+        for (var i = 0; i < drafts.Length; i++)
         {
-            IsBenchmark = benchmark?.Index == row.Index,
-            Limits = limited.Limits,
-            Binding = limited.Binding,
-            Position = position,
-            ToBorder = toBorder,
-        };
+            drafts[i] = Draft(ranked[i], compared[i], benchmarkScore, rising);
+            keys[i] = new RankKey(drafts[i].Tier.Index, compared[i], ranked[i].Movement.Index, i);
+        }
+
+        Array.Sort(keys);
+        return WithRanks(drafts, keys, benchmark, benchmarkScore);
     }
 
-    private static int UpperBound(List<double> sorted, double value)
+    private DraftPlacement Draft(PlacementRow row, double compared, double benchmarkScore, double[] rising)
     {
-        var (low, high) = (0, sorted.Count);
+        var score = scores.Principle[row.Index];
+        var better = rising.Length - UpperBound(rising, compared);
+        var before = tiers.Of(compared, Rounding.Compared(score - benchmarkScore), better, rising.Length);
+        var (tier, applying, binding) = limits.Apply(row, before);
+        return new DraftPlacement(row, score, before, tier, applying, binding);
+    }
+
+    private static int UpperBound(double[] sorted, double value)
+    {
+        var (low, high) = (0, sorted.Length);
         while (low < high)
         {
             var middle = (low + high) / 2;
@@ -83,23 +93,32 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
         return low;
     }
 
-    /// <summary>Puts placements in order and counts their ranks.</summary>
-    internal static ImmutableArray<Placement> WithRanks(IReadOnlyCollection<Placement> placements)
+    private ImmutableArray<Placement> WithRanks(DraftPlacement[] drafts, RankKey[] keys, PlacementRow? benchmark, double benchmarkScore)
     {
-        var ordered = placements.OrderBy(placement => placement.Tier.Index)
-            .ThenByDescending(placement => Rounding.Compared(placement.Score))
-            .ThenBy(placement => NameText.Key(placement.Row.Movement.Name), StringComparer.Ordinal).ToList();
-        var ranked = ImmutableArray.CreateBuilder<Placement>(ordered.Count);
-        for (var i = 0; i < ordered.Count; i++)
+        var ranked = ImmutableArray.CreateBuilder<Placement>(keys.Length);
+        for (var i = 0; i < keys.Length; i++)
         {
-            var tiedAbove = i > 0 && Same(ordered[i - 1], ordered[i]);
-            var tiedBelow = i + 1 < ordered.Count && Same(ordered[i], ordered[i + 1]);
-            ranked.Add(ordered[i] with { Rank = tiedAbove ? ranked[i - 1].Rank : i + 1, IsTied = tiedAbove || tiedBelow });
+            var tiedAbove = i > 0 && keys[i - 1].IsTiedWith(keys[i]);
+            var tiedBelow = i + 1 < keys.Length && keys[i].IsTiedWith(keys[i + 1]);
+            ranked.Add(Finish(drafts[keys[i].Position], benchmark, benchmarkScore, tiedAbove ? ranked[i - 1].Rank : i + 1, tiedAbove || tiedBelow));
         }
 
-        return ranked.ToImmutable();
+        return ranked.MoveToImmutable();
     }
 
-    private static bool Same(Placement left, Placement right) =>
-        left.Tier.Index == right.Tier.Index && Rounding.Compared(left.Score) == Rounding.Compared(right.Score);
+    private Placement Finish(DraftPlacement draft, PlacementRow? benchmark, double benchmarkScore, int rank, bool isTied)
+    {
+        var gap = draft.Score - benchmarkScore;
+        var (position, toBorder) = tiers.Inside(draft.Before, draft.Score, gap);
+        return new Placement(draft.Row, draft.Score, draft.Score, gap, draft.Tier, draft.Before)
+        {
+            Rank = rank,
+            IsTied = isTied,
+            IsBenchmark = benchmark?.Index == draft.Row.Index,
+            Limits = draft.Limits,
+            Binding = draft.Binding,
+            Position = position,
+            ToBorder = toBorder,
+        };
+    }
 }

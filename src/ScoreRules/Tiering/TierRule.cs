@@ -7,25 +7,31 @@ namespace ScoreRules.Tiering;
 /// <summary>Finds the tier of a value. A border belongs to the better tier.</summary>
 internal sealed class TierRule(ImmutableArray<TierDefinition> tiers)
 {
+    // Borders as they are compared, worked out once for all movements.
+    private readonly double[] borders = [.. tiers.Select(tier => Rounding.Compared(tier.Cut == TierCut.Score ? tier.Amount : tier.LowerBorder))];
+
+    /// <summary>Whether a tier holds a share of the movements, so that the tier of one depends on the others.</summary>
+    public bool DependsOnOthers { get; } = tiers.Any(tier => tier.Cut == TierCut.Top);
+
     /// <summary>The tier of one of a target's movements.</summary>
-    /// <param name="score">Its score.</param>
-    /// <param name="gap">Its gap to the benchmark.</param>
+    /// <param name="score">Its score, as it is compared.</param>
+    /// <param name="gap">Its gap to the benchmark, as it is compared.</param>
     /// <param name="better">How many movements stand strictly above it.</param>
     /// <param name="count">How many are ranked.</param>
     public TierDefinition Of(double score, double gap, int better, int count)
     {
-        foreach (var tier in tiers)
+        for (var i = 0; i < borders.Length; i++)
         {
-            var inside = tier.Cut switch
+            var inside = tiers[i].Cut switch
             {
                 TierCut.Rest => true,
-                TierCut.Top => better < Rounding.Compared(tier.Amount * count),
-                TierCut.Score => Rounding.Compared(score) >= Rounding.Compared(tier.Amount),
-                _ => Rounding.Compared(gap) >= Rounding.Compared(tier.LowerBorder),
+                TierCut.Top => better < Rounding.Compared(tiers[i].Amount * count),
+                TierCut.Score => score >= borders[i],
+                _ => gap >= borders[i],
             };
             if (inside)
             {
-                return tier;
+                return tiers[i];
             }
         }
 

@@ -8,9 +8,9 @@ namespace ScoreRules.Tests.Architecture;
 public sealed class DirectionTests
 {
     // In this order: a folder uses only what stands above it.
-    private static readonly string[] Judging = ["Catalogue", "Inference", "Scoring", "Tiering", "Profiles", "Explanation", "Guarding", "Publishing"];
+    private static readonly string[] Judging = ["Catalogue", "Inference", "Scoring", "Tiering", "Profiles", "Explanation", "Guarding", "Publishing", "Mending", "Starting"];
 
-    private static readonly string[] Language = ["Text", "Diagnostics", "Syntax", "Binding"];
+    private static readonly string[] Language = ["Text", "Diagnostics", "Syntax", "Formatting", "Binding"];
 
     public static TheoryData<string, string> Forbidden()
     {

@@ -116,7 +116,7 @@ public sealed class ChainingTests
         scene.Calls.Add(Ask.Call("good", Ask.Called("fine")));
         scene.Calls.Add(Ask.Call("fine", Ask.Unless(Ask.Called("good"))));
         Should.Throw<InferenceException>(() => scene.Infer()).Message
-            .ShouldBe("Rules that wait for one another cannot be applied: call \"good\" (by-hand.rules:1), call \"fine\" (by-hand.rules:1).");
+            .ShouldBe("Rules that wait for one another in a circle cannot be applied: call \"good\" (by-hand.rules:1) -> call \"fine\" (by-hand.rules:1) -> call \"good\" (by-hand.rules:1).");
     }
 
     [Fact]
@@ -125,7 +125,19 @@ public sealed class ChainingTests
         scene.Acting.Add(Ask.Give(new Strange(), "odd one"));
         var fault = Should.Throw<InferenceException>(() => scene.Infer());
         fault.Rule!.Name.ShouldBe("odd one");
-        fault.Message.ShouldStartWith("The rule give \"odd one\" (by-hand.rules:1) could not be applied");
+        fault.Message.ShouldBe("The rule give \"odd one\" (by-hand.rules:1) could not be applied: A condition of the kind Strange cannot be answered.");
+    }
+
+    [Fact]
+    public void A_plan_may_be_run_over_several_tables()
+    {
+        var award = Ask.Give(tension.That(Comparison.AtLeast, 3));
+        scene.Acting.Add(award);
+        var plan = InferencePlan.Compile(scene.Ruleset());
+        var first = plan.Run(scene.Table());
+        var second = plan.Run(scene.Table());
+        second.Outcome(award).Effective.ShouldBe(first.Outcome(award).Effective);
+        second.Firings.ShouldBe(1);
     }
 
     private string Concept(string name) => Scene.Signs(scene.Infer().Concept(name));

@@ -41,7 +41,9 @@ public sealed class NumberComparisonTests
     public void The_end_asked_for_is_rounded_as_well()
     {
         var scene = new Scene("a");
-        scene.Answer(scene.Measure("step", 0.3).That(Comparison.AtLeast, 0.1 + 0.2)).ShouldBe("+");
+        var step = scene.Measure("step", 0.3);
+        scene.Answer(step.That(Comparison.AtLeast, 0.1 + 0.2)).ShouldBe("+");
+        scene.Answer(step.That(Comparison.Between, 0, 0.2999999999)).ShouldBe("+");
     }
 
     [Theory]

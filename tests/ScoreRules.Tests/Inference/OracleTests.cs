@@ -98,7 +98,7 @@ public sealed class OracleTests
 
     private static bool? Answer(ThreeValuedSet rows, int row)
     {
-        var signs = (rows.Certain.Contains(row), rows.DidNotHold.Contains(row), rows.CouldNotTell.Contains(row));
+        var signs = (rows.Held.Contains(row), rows.DidNotHold.Contains(row), rows.CouldNotTell.Contains(row));
         return signs switch
         {
             (true, false, false) => true,

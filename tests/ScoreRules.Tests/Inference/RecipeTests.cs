@@ -102,15 +102,24 @@ public sealed class RecipeTests
     }
 
     [Fact]
+    public void Two_recipes_for_one_number_are_refused_by_name()
+    {
+        scene.WorkOut("made", Ask.Step(RecipeOperation.StartWith, 1));
+        scene.Recipes.Add(scene.Recipes[0]);
+        Should.Throw<InferenceException>(() => scene.Infer()).Message.ShouldStartWith("\"made\" is worked out by two recipes");
+    }
+
+    [Fact]
     public void A_recipe_that_waits_for_a_fact_that_waits_for_it_is_refused_by_name()
     {
         var made = scene.WorkOut("made", Ask.Step(RecipeOperation.StartWith, 1, Ask.Called("heavy")));
         scene.Calls.Add(Ask.Call("heavy", made.That(Comparison.AtLeast, 1)));
-        Should.Throw<InferenceException>(() => scene.Infer()).Message.ShouldContain("call \"heavy\" (by-hand.rules:1)");
+        Should.Throw<InferenceException>(() => scene.Infer()).Message.ShouldContain("call \"heavy\" (by-hand.rules:1) -> work out \"made\"");
     }
 
     private double[] Numbers(AttributeDefinition attribute)
     {
-        return scene.Infer().Facts.Numbers(attribute);
+        var column = scene.Infer().Facts.Numbers(attribute);
+        return [.. Enumerable.Range(0, column.Count).Select(row => column[row])];
     }
 }

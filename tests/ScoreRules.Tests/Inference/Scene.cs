@@ -28,9 +28,9 @@ internal sealed class Scene(params string[] movements)
     public double[]? Likeness { get; set; }
 
     public static string Signs(ThreeValuedSet rows) =>
-        string.Concat(Enumerable.Range(0, rows.Certain.Universe).Select(row => rows.VerdictOf(row) switch { Verdict.Held => '+', Verdict.CouldNotTell => '?', _ => '-' }));
+        string.Concat(Enumerable.Range(0, rows.Certain.Size).Select(row => rows.VerdictOf(row) switch { Verdict.Held => '+', Verdict.CouldNotTell => '?', _ => '-' }));
 
-    public static string Signs(RowSet rows) => string.Concat(Enumerable.Range(0, rows.Universe).Select(row => rows.Contains(row) ? '+' : '-'));
+    public static string Signs(RowSet rows) => string.Concat(Enumerable.Range(0, rows.Size).Select(row => rows.Contains(row) ? '+' : '-'));
 
     public TargetDefinition Target(string name, string? parent = null)
     {

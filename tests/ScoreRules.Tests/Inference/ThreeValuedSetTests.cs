@@ -30,10 +30,14 @@ public sealed class ThreeValuedSetTests
     [Fact]
     public void The_three_answers_are_disjoint_and_cover_every_row()
     {
-        Left.Certain.ShouldBe(RowSet.Of(9, [0, 1, 2]));
+        Left.Held.ShouldBe(RowSet.Of(9, [0, 1, 2]));
         Left.CouldNotTell.ShouldBe(RowSet.Of(9, [3, 4, 5]));
         Left.DidNotHold.ShouldBe(RowSet.Of(9, [6, 7, 8]));
     }
+
+    [Fact]
+    public void What_is_certain_must_be_possible() =>
+        Should.Throw<ArgumentException>(() => new ThreeValuedSet(RowSet.All(3), RowSet.None(3)));
 
     [Fact]
     public void Sets_with_the_same_answers_are_equal() => Set("+?-").ShouldBe(Set("+?-"));

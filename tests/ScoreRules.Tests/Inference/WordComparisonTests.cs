@@ -46,6 +46,14 @@ public sealed class WordComparisonTests
     }
 
     [Fact]
+    public void A_fact_with_a_word_that_the_attribute_does_not_have_is_known_to_be_none_of_the_others()
+    {
+        var scene = new Scene("a", "b");
+        var grip = scene.Word("grip", "neutral free", "neutral", "of another house");
+        scene.Answer(grip.That(Comparison.OneOf, "neutral", "free")).ShouldBe("+-");
+    }
+
+    [Fact]
     public void Without_a_profile_the_person_is_known_to_be_none_of_the_words()
     {
         var scene = new Scene("a", "b");

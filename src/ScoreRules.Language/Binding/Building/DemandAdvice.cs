@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Advice;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -68,6 +69,13 @@ internal sealed class DemandAdvice(BindContext context)
         }
 
         var verb = isList ? "has" : "is";
+        if (count + 1 < words.Length && VerbSlip.Meant(words[count], afterName: true) is not null)
+        {
+            var slip = PlaceOf(name, words, count, 1, statement);
+            context.Error("SR1002", $"\"{words[count]}\" does not fit here", statement, slip, $"expected \"{verb}\"", new Suggestion($"did you mean \"{verb}\"?", new TextEdit(statement.At(slip), verb), EditSafety.Safe));
+            return;
+        }
+
         var gap = new SourceSpan(PlaceOf(name, words, count, 1, statement).Start, 0);
         context.Error("SR1022", $"\"{verb}\" is missing after \"{attribute.Name}\"", statement, gap, "here", new Suggestion($"put \"{verb}\" in", new TextEdit(statement.At(gap), verb + " "), EditSafety.Safe));
     }

@@ -14,22 +14,42 @@ internal static class OverrideCheck
         {
             foreach (var other in rule.Info.Overrides.SelectMany(name => named[NameText.Key(name)]).Where(other => !ReferenceEquals(other, rule)))
             {
-                Check(rule, other, findings);
+                Check(rule, other, Reaches(other, rule, named), findings);
             }
         }
     }
 
-    private static void Check(ConditionalStatement rule, ConditionalStatement other, DiagnosticBag findings)
+    // Whether overriding leads from one rule to another, directly or over others in between.
+    private static bool Reaches(ConditionalStatement from, ConditionalStatement to, ILookup<string, ConditionalStatement> named)
+    {
+        var seen = new HashSet<ConditionalStatement>(ReferenceEqualityComparer.Instance);
+        var next = new Stack<ConditionalStatement>([from]);
+        while (next.TryPop(out var rule))
+        {
+            if (ReferenceEquals(rule, to))
+            {
+                return true;
+            }
+
+            foreach (var other in rule.Info.Overrides.SelectMany(name => named[NameText.Key(name)]).Where(seen.Add))
+            {
+                next.Push(other);
+            }
+        }
+
+        return false;
+    }
+
+    private static void Check(ConditionalStatement rule, ConditionalStatement other, bool circle, DiagnosticBag findings)
     {
         var sameKind = rule.GetType() == other.GetType();
-        var mutual = rule.Info.Name is not null && other.Info.Overrides.Any(name => NameText.Same(name, rule.Info.Name));
         var safety = other is CautionDefinition;
-        if (sameKind && !mutual && !safety)
+        if (sameKind && !circle && !safety)
         {
             return;
         }
 
-        var headline = safety ? "A caution cannot be overridden" : mutual ? "Two rules override one another" : $"A rule of the kind \"{rule.Info.Kind}\" cannot override one of the kind \"{other.Info.Kind}\"";
+        var headline = safety ? "A caution cannot be overridden" : circle ? "Rules override one another in a circle" : $"A rule of the kind \"{rule.Info.Kind}\" cannot override one of the kind \"{other.Info.Kind}\"";
         findings.Add(new Diagnostic("SR4006", Severity.Error, headline, new Label(rule.Info.Location, $"overrides \"{other.Info.Name}\""))
         {
             Within = rule.Info.Title,

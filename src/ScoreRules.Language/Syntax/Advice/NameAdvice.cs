@@ -6,6 +6,12 @@ namespace ScoreRules.Language.Syntax.Advice;
 /// <summary>A number, a comma or one of the eight words inside a bare name.</summary>
 internal static class NameAdvice
 {
+    // Where a name is made up, quotes make it one; where it is looked up, it may only seem to be one.
+    private static readonly string[] Declaring =
+    [
+        "movement", "criterion", "target", "muscle", "attribute", "call", "work out", "study", "profile", "ruleset", "named", "also known as", "unsuitable for",
+    ];
+
     public static Diagnostic? Find(AdviceDraft draft, FailedLine line)
     {
         var kind = line.Token.Kind;
@@ -26,7 +32,7 @@ internal static class NameAdvice
         var first = before ?? line.Index;
         var last = LastOfName(line);
         var name = draft.Slice(SourceSpan.FromBounds(line.SpanOf(first).Start, line.SpanOf(last).End));
-        var safety = first == 0 && kind != TokenKind.Not && last == line.Tokens.Count - 1 && !name.Contains('"', StringComparison.Ordinal) ? EditSafety.Safe : EditSafety.Shown;
+        var safety = first == 0 && Declaring.Contains(line.Spec.Starter, StringComparer.Ordinal) && kind != TokenKind.Not && last == line.Tokens.Count - 1 && !name.Contains('"', StringComparison.Ordinal) ? EditSafety.Safe : EditSafety.Shown;
         return draft.Error("SR1013", $"{what} cannot stand inside a bare name", line.SpanOf(line.Index), inName ? "the name seems to end before this" : "",
             draft.Edit(kind == TokenKind.Not ? "choose a name without \"not\" and ask for its opposite with \"unless\", or put the whole name in double quotes" : "if it belongs to the name, put the whole name in double quotes", line.SpanOf(first).Cover(line.SpanOf(last)), $"\"{name.Replace("\"", "", StringComparison.Ordinal)}\"", safety));
     }

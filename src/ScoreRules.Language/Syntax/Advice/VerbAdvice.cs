@@ -85,9 +85,19 @@ internal static class VerbAdvice
 
     private static Diagnostic Insert(AdviceDraft draft, FailedLine line, int at, string verb, string before, EditSafety safety)
     {
+        if (at > 1 && line.Tokens[at - 1].Kind == TokenKind.Word && Mistyped(draft.Slice(line.SpanOf(at - 1)), verb) is { } meant)
+        {
+            var slip = line.SpanOf(at - 1);
+            return draft.Error("SR1002", $"\"{draft.Slice(slip)}\" does not fit here", slip, $"expected \"{meant}\"", draft.Edit($"did you mean \"{meant}\"?", slip, meant, EditSafety.Safe));
+        }
+
         var gap = new SourceSpan(line.SpanOf(at).Start, 0);
         return draft.Error("SR1022", $"\"{verb}\" is missing before \"{before}\"", gap, "here", draft.Edit($"put \"{verb}\" in", gap, $"{verb} ", safety));
     }
+
+    private static string? Mistyped(string word, string verb) => verb == "means"
+        ? NameSuggester.Nearest(word, [verb]).IsEmpty ? null : verb
+        : VerbSlip.Meant(word);
 
     // Looks back from where the line failed, because the words after a forgotten "is" were read as part of the name.
     private static int Place(FailedLine line, string[] openers, out string? opener)

@@ -11,12 +11,12 @@ internal static class ScoringGrammar
 {
     public static readonly ClauseSpec<WeightSyntax> Counts = new("counts",
         from value in Primitives.Phrase("by weights").Select(_ => (ValueSyntax?)null).Or(Values.Value.Select(value => (ValueSyntax?)value))
-        from targets in ForTargets()
+        from targets in Names.ForTargets
         select new WeightSyntax(value, [.. targets]));
 
     public static readonly ClauseSpec<ReadsSyntax> Reads = new("reads",
         from attribute in Names.Single
-        from targets in ForTargets()
+        from targets in Names.ForTargets
         select new ReadsSyntax(attribute, [.. targets]));
 
     public static readonly ClauseSpec<WorthPointSyntax[]> Worth = new("worth", Point().CommaList());
@@ -39,10 +39,6 @@ internal static class ScoringGrammar
         Lines = [Order.May(), Importance.Repeat(), .. Uniform.Lines],
         OneOf = [Order, Importance],
     };
-
-    /// <summary>"for" and names at the end of a line, or nothing.</summary>
-    public static TokenListParser<TokenKind, NameSyntax[]> ForTargets() =>
-        Primitives.Token(TokenKind.For, "for", literal: true).IgnoreThen(Names.List).OptionalOrDefault([]);
 
     private static TokenListParser<TokenKind, WorthPointSyntax> Point() =>
         from worth in Values.Percent

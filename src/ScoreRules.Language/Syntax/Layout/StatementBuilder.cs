@@ -11,6 +11,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     private readonly List<ClauseSyntax> lines = [];
     private readonly HashSet<ClauseSpec> unread = [];
     private ClauseSyntax? first;
+    private string? title;
 
     /// <summary>Kind of the statement.</summary>
     public HeadSpec Spec { get; } = spec;
@@ -34,12 +35,13 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         set
         {
             first = value;
+            title = null;
             Damaged |= value is null;
         }
     }
 
     /// <summary>What messages call the statement.</summary>
-    public string Title => First switch
+    public string Title => title ??= First switch
     {
         ClauseSyntax<NameSyntax> { Content: not null } named => $"{Spec.Words} \"{named.Content.Text}\"",
         _ => Spec.Words,

@@ -29,7 +29,7 @@ internal static class ClaimParsers
     public static TokenListParser<TokenKind, ClaimSyntax> Claim { get; } =
         from subject in Names.Single
         from rest in Primitives.Token(TokenKind.Is, "is", literal: true).IgnoreThen(AfterIs).Or(Primitives.Token(TokenKind.Has, "has", literal: true).IgnoreThen(AfterHas))
-        from targets in Grammar.ScoringGrammar.ForTargets()
+        from targets in Names.ForTargets
         select new ClaimSyntax(rest.Kind, subject, rest.Amount, [.. rest.Objects], [.. targets]);
 
     /// <summary><c>A is above B</c>, as two names.</summary>

@@ -16,6 +16,10 @@ internal static class Names
     /// <summary>Names with commas between.</summary>
     public static TokenListParser<TokenKind, NameSyntax[]> List { get; } = Single.CommaList();
 
+    /// <summary>"for" and names at the end of a line, or nothing.</summary>
+    public static TokenListParser<TokenKind, NameSyntax[]> ForTargets { get; } =
+        Primitives.Token(TokenKind.For, "for", literal: true).IgnoreThen(List).OptionalOrDefault([]);
+
     /// <summary>A name that also ends before one of the phrases given.</summary>
     public static TokenListParser<TokenKind, NameSyntax> Until(params string[] stops)
     {
@@ -48,11 +52,25 @@ internal static class Names
         }
 
         FurthestFailure.NoteName(input.Position, rest.Position);
-        return TokenListParserResult.Value(new NameSyntax(TextOf(input, rest), found), input, rest);
+        return TokenListParserResult.Value(new NameSyntax(TextOf(input, rest, found), found), input, rest);
     }
 
-    private static string TextOf(TokenList<TokenKind> from, TokenList<TokenKind> to) =>
-        string.Join(' ', from.Take(to.Position - from.Position).Select(token => token.ToStringValue()));
+    // Words with single blanks between, as nearly all are, stand in the source as they are wanted.
+    private static string TextOf(TokenList<TokenKind> from, TokenList<TokenKind> to, SourceSpan covered)
+    {
+        var source = from.ConsumeToken().Value.Span.Source!;
+        var (letters, words) = (0, 0);
+        for (var at = from; at.Position < to.Position; words++)
+        {
+            var next = at.ConsumeToken();
+            letters += next.Value.Span.Length;
+            at = next.Remainder;
+        }
+
+        return letters + words - 1 == covered.Length && !source.AsSpan(covered.Start, covered.Length).Contains('\t')
+            ? source.Substring(covered.Start, covered.Length)
+            : string.Join(' ', from.Take(to.Position - from.Position).Select(token => token.ToStringValue()));
+    }
 
     private static TokenListParserResult<TokenKind, NameSyntax> Fail(TokenList<TokenKind> input)
     {

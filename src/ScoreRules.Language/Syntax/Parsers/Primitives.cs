@@ -29,6 +29,7 @@ internal static class Primitives
     public static TokenListParser<TokenKind, SourceSpan> Phrase(string words)
     {
         var parts = words.Split(' ');
+        var expectations = parts.Select((_, i) => new Expectation(string.Join(' ', parts[i..]), Literal: true)).ToArray();
         return input =>
         {
             var (rest, span) = (input, default(SourceSpan));
@@ -37,7 +38,7 @@ internal static class Primitives
                 var next = rest.ConsumeToken();
                 if (!next.HasValue || next.Value.Kind == TokenKind.Quoted || !next.Value.Span.EqualsValueIgnoreCase(parts[i]))
                 {
-                    FurthestFailure.Note(rest.Position, new Expectation(string.Join(' ', parts[i..]), Literal: true));
+                    FurthestFailure.Note(rest.Position, expectations[i]);
                     return TokenListParserResult.Empty<TokenKind, SourceSpan>(input);
                 }
 

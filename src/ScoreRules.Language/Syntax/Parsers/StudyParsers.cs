@@ -19,7 +19,7 @@ internal static class StudyParsers
         from word in Primitives.Token(TokenKind.Is, "is", literal: true)
         from verdict in Verdicts
         from second in Names.Single
-        from regions in Grammar.ScoringGrammar.ForTargets()
+        from regions in Names.ForTargets
         select new FindingSyntax(first, verdict.Verdict, verdict.Amount, second, [.. regions]);
 
     /// <summary>What follows <c>measured</c>.</summary>
@@ -29,7 +29,7 @@ internal static class StudyParsers
         from value in Values.Value
         from better in Primitives.Phrase("better than")
         from second in Names.Single
-        from regions in Grammar.ScoringGrammar.ForTargets()
+        from regions in Names.ForTargets
         select new FindingSyntax(first, StudyVerdict.MeasuredBetter, new OperandSyntax(value, null), second, [.. regions]);
 
     /// <summary>What follows <c>design</c>.</summary>

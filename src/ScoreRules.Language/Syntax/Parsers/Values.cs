@@ -20,36 +20,59 @@ internal static class Values
             : TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
     };
 
+    // Parsers are made once and kept: what stands inside a query or a Then would be made anew for every number.
+    private static readonly TokenListParser<TokenKind, Token<TokenKind>> OptionalUnit = UnitWord.OptionalOrDefault();
+
+    private static readonly TokenListParser<TokenKind, SourceSpan> PercentSign = Primitives.Token(TokenKind.Percent, "%", literal: true).Select(Spans.Of);
+
+    private static readonly TokenListParser<TokenKind, SourceSpan> DegreeSign =
+        Primitives.Token(TokenKind.Degree, "°", literal: true).Select(Spans.Of).Or(Primitives.Phrase("degrees"));
+
+    private static readonly TokenListParser<TokenKind, SourceSpan> PointsWord = Primitives.Phrase("points").Or(Primitives.Phrase("point"));
+
     /// <summary>A bare number.</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Number { get; } =
         NumberToken.Select(token => new QuantitySyntax(Units.Parse(token.ToStringValue()), null, Spans.Of(token)));
 
     /// <summary>A number with the unit that follows it, if one does.</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Quantity { get; } =
-        Number.Then(number => UnitWord.OptionalOrDefault().Select(unit =>
-            unit.Kind == default && unit.Span.Source is null
-                ? number
-                : number with { Unit = Units.Canonical(unit.ToStringValue()), Span = number.Span.Cover(Spans.Of(unit)) }));
+        from number in Number
+        from unit in OptionalUnit
+        select unit.Span.Source is null ? number : With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
 
     /// <summary>A number that must carry % .</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Percent { get; } =
-        Number.Then(number => Primitives.Token(TokenKind.Percent, "%", literal: true)
-            .Select(sign => number with { Unit = "%", Span = number.Span.Cover(Spans.Of(sign)) }));
+        from number in Number
+        from sign in PercentSign
+        select With(number, "%", sign);
 
     /// <summary>A number that must carry ° (or the word degrees).</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Degrees { get; } =
-        Number.Then(number => Primitives.Token(TokenKind.Degree, "°", literal: true).Select(Spans.Of).Or(Primitives.Phrase("degrees"))
-            .Select(sign => number with { Unit = "°", Span = number.Span.Cover(sign) }));
+        from number in Number
+        from sign in DegreeSign
+        select With(number, "°", sign);
 
     /// <summary>A number in points.</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Points { get; } =
-        Number.Then(number => Primitives.Phrase("points").Or(Primitives.Phrase("point"))
-            .Select(word => number with { Unit = "points", Span = number.Span.Cover(word) }));
+        from number in Number
+        from word in PointsWord
+        select With(number, "points", word);
+
+    private static readonly TokenListParser<TokenKind, QuantitySyntax?> Likely = Primitives.Phrase("likely").IgnoreThen(Quantity).Maybe();
+
+    private static readonly TokenListParser<TokenKind, (QuantitySyntax? Spread, QuantitySyntax? High, QuantitySyntax? Likely)> Doubt =
+        Primitives.Phrase("give or take").IgnoreThen(Quantity).Select(spread => (Spread: (QuantitySyntax?)spread, High: (QuantitySyntax?)null, Likely: (QuantitySyntax?)null))
+            .Or(from high in Primitives.Phrase("to").IgnoreThen(Quantity)
+                from likely in Likely
+                select (Spread: (QuantitySyntax?)null, High: (QuantitySyntax?)high, Likely: likely))
+            .OptionalOrDefault();
 
     /// <summary>Any value, with its doubt.</summary>
     public static TokenListParser<TokenKind, ValueSyntax> Value { get; } =
         Primitives.Phrase("unknown").Select(span => new ValueSyntax(span, null, null, null, null))
-            .Or(Quantity.Then(Tail));
+            .Or(from first in Quantity
+                from doubt in Doubt
+                select Make(first, doubt.Spread, doubt.High, doubt.Likely));
 
     /// <summary>A day, such as <c>4 May 2031</c>.</summary>
     public static TokenListParser<TokenKind, DateSyntax> Date { get; } =
@@ -63,12 +86,7 @@ internal static class Values
         Primitives.Token(TokenKind.Version, "a version, such as 3 or 3.0.0").Or(Primitives.Token(TokenKind.Number, "a version, such as 3 or 3.0.0"))
             .Select(token => new NameSyntax(token.ToStringValue(), Spans.Of(token)));
 
-    private static TokenListParser<TokenKind, ValueSyntax> Tail(QuantitySyntax first) =>
-        Primitives.Phrase("give or take").IgnoreThen(Quantity).Select(spread => Make(first, spread, null, null))
-            .Or(Primitives.Phrase("to").IgnoreThen(Quantity).Then(high =>
-                Primitives.Phrase("likely").IgnoreThen(Quantity).Select(likely => Make(first, null, high, likely))
-                    .Or(Superpower.Parse.Return<TokenKind, ValueSyntax>(Make(first, null, high, null)))))
-            .Or(Superpower.Parse.Return<TokenKind, ValueSyntax>(Make(first, null, null, null)));
+    private static QuantitySyntax With(QuantitySyntax number, string unit, SourceSpan place) => number with { Unit = unit, Span = number.Span.Cover(place) };
 
     private static ValueSyntax Make(QuantitySyntax first, QuantitySyntax? spread, QuantitySyntax? high, QuantitySyntax? likely)
     {

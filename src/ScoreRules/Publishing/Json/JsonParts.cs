@@ -3,6 +3,7 @@ using ScoreRules.Explanation;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Publishing.Vocabulary;
 
 namespace ScoreRules.Publishing.Json;
 
@@ -52,8 +53,24 @@ internal sealed class JsonParts(Explainer explainer)
         finding.Code, DiagnosticText.Word(finding.Severity), finding.Headline, finding.Location.Path, finding.Location.Line, finding.Location.Column, finding.Location.Span.Length,
         finding.Within, finding.Notes, [.. finding.Suggestions.Select(Suggestion)]);
 
+    /// <summary>An expectation; one that fails with the two movements behind it.</summary>
+    public static TestedPart Tested(Judgement judgement, Guarding.ExpectationResult result) => new(
+        result.Expectation.Info.Location.Text, result.Holds, result.Found,
+        !result.Holds && ExpectationComparison.Of(judgement, result) is { } comparison ? Comparison(comparison) : null,
+        Rule(result.Expectation.Info));
+
+    /// <summary>A word.</summary>
+    public static WordPart Word(WordEntry word) => new(
+        word.Kind == WordKind.CalledFact ? "called fact" : word.Kind.ToString().ToLowerInvariant(),
+        word.Name, word.Meaning, word.Description, word.Values, [.. word.Steps.Select(step => new StepPart(step.Step, step.Text))], word.Synonyms, word.Location?.Path, word.Location?.Line);
+
     /// <summary>Something without effect yet.</summary>
     public static LaterPart Later(NotYetApplied later) => new(later.What, later.Count, later.First.Path, later.First.Line);
+
+    private static ComparisonPart Comparison(PlacementComparison comparison) => new(
+        comparison.First.Row.Target.Name, comparison.First.Row.Movement.Name, comparison.Second.Row.Movement.Name,
+        comparison.First.PrincipleScore, comparison.Second.PrincipleScore,
+        [.. comparison.Parts.Select(part => new ComparedPart(part.Name, part.First, part.Second, part.Apart))]);
 
     private static SuggestionPart Suggestion(Suggestion suggestion) => new(
         suggestion.Advice, suggestion is { Edit: not null, Safety: EditSafety.Safe }, suggestion.Edit?.Location.Line, suggestion.Edit?.Location.Column, suggestion.Edit?.Location.Span.Length, suggestion.Edit?.Replacement);

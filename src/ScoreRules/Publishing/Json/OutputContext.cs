@@ -7,4 +7,6 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(RankDocument))]
 [JsonSerializable(typeof(ExplainDocument))]
 [JsonSerializable(typeof(CheckDocument))]
+[JsonSerializable(typeof(TestDocument))]
+[JsonSerializable(typeof(WordsDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;

@@ -1,0 +1,11 @@
+namespace ScoreRules.Explanation;
+
+/// <summary>What one criterion or award gave two placements.</summary>
+/// <param name="Name">The criterion or award, in the author's words.</param>
+/// <param name="First">Points it gave the first.</param>
+/// <param name="Second">Points it gave the second.</param>
+public sealed record ComparedPoints(string Name, double First, double Second)
+{
+    /// <summary>Points by which the first is ahead; negative where it is behind.</summary>
+    public double Apart => First - Second;
+}

@@ -1,0 +1,105 @@
+using System.Text.Json;
+using System.Xml.Linq;
+using Shouldly;
+using Xunit;
+
+namespace ScoreRules.AcceptanceTests;
+
+public sealed class TestCommandTests
+{
+    private const string Failing = "expect lying leg curl is above seated leg curl\n  because we said so\nexpect romanian deadlift is called stays on target\nexpect seated leg curl is in Special cases for hamstrings\n";
+
+    [Fact]
+    public void A_house_that_keeps_its_word_passes()
+    {
+        var outcome = Tool.Run("test", "rulesets/longreach");
+        outcome.ExitCode.ShouldBe(0, outcome.Output + outcome.Errors);
+        outcome.Output.ShouldContain("21 of 21 expectations hold.");
+        outcome.Errors.ShouldBeEmpty();
+    }
+
+    [Fact]
+    public void A_failed_expectation_shows_both_explanations_side_by_side()
+    {
+        using var house = Longreach(Failing);
+        var outcome = Tool.Run("test", house.Path);
+        outcome.ExitCode.ShouldBe(1);
+        var lines = outcome.Output.Split('\n').Select(line => string.Join(' ', line.Split(' ', StringSplitOptions.RemoveEmptyEntries))).ToList();
+        lines.ShouldContain("points lying leg curl seated leg curl apart");
+        lines.ShouldContain("tension when lengthened 11.7 20.8 -9.1");
+        lines.ShouldContain("two movements in one 0.0 4.0 -4.0");
+        lines.ShouldContain(line => line.StartsWith("score 68.0 90.8 -22.8", StringComparison.Ordinal));
+        lines.ShouldContain("Because we said so");
+        lines[^2].ShouldBe("21 of 24 expectations hold.");
+    }
+
+    [Fact]
+    public void A_failed_claim_about_one_movement_is_compared_with_the_benchmark_and_a_called_fact_says_what_it_rests_on()
+    {
+        using var house = Longreach(Failing);
+        var output = string.Join(' ', Tool.Run("test", house.Path).Output.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        output.ShouldContain("points seated leg curl lying leg curl apart");
+        output.ShouldContain("Why did not hold: asks \"may fail first has none of spinal erectors, balance, body mass\", found may fail first grip, spinal erectors, gluteals");
+    }
+
+    [Fact]
+    public void Json_carries_the_comparison_whose_parts_add_up_to_the_scores()
+    {
+        using var house = Longreach(Failing);
+        using var json = JsonDocument.Parse(Tool.Run("test", house.Path, "--format", "json").Output);
+        json.RootElement.GetProperty("held").GetInt32().ShouldBe(21);
+        json.RootElement.GetProperty("failed").GetInt32().ShouldBe(3);
+        var comparison = json.RootElement.GetProperty("expectations").EnumerateArray().First(one => !one.GetProperty("holds").GetBoolean()).GetProperty("comparison");
+        comparison.GetProperty("parts").EnumerateArray().Sum(part => part.GetProperty("first").GetDouble()).ShouldBe(comparison.GetProperty("firstScore").GetDouble(), 1e-9);
+        comparison.GetProperty("parts").EnumerateArray().Sum(part => part.GetProperty("second").GetDouble()).ShouldBe(comparison.GetProperty("secondScore").GetDouble(), 1e-9);
+    }
+
+    [Fact]
+    public void Junit_has_one_case_for_each_expectation_and_says_why_one_fails()
+    {
+        using var house = Longreach(Failing);
+        var file = Path.Combine(house.Path, "result.xml");
+        Tool.Run("test", house.Path, "--junit", file).ExitCode.ShouldBe(1);
+        var suite = XDocument.Parse(house.Read("result.xml")).Root!.Element("testsuite")!;
+        suite.Attribute("tests")!.Value.ShouldBe("24");
+        suite.Attribute("failures")!.Value.ShouldBe("3");
+        suite.Elements("testcase").Count().ShouldBe(24);
+        suite.Elements("testcase").Count(one => one.Element("failure") is not null).ShouldBe(3);
+        suite.Descendants("failure").First().Value.ShouldContain("tension when lengthened");
+    }
+
+    [Fact]
+    public void Errors_in_the_rules_fail_the_test_and_stand_in_the_report()
+    {
+        using var house = new TemporaryHouse("criterion x\n  raeds \u0001y\n");
+        var outcome = Tool.RunIn(house.Path, "", "test", ".", "--junit", "out.xml");
+        outcome.ExitCode.ShouldBe(1);
+        outcome.Errors.ShouldContain("SR1004");
+        XDocument.Parse(house.Read("out.xml")).Descendants("error").ShouldNotBeEmpty();
+    }
+
+    [Theory]
+    [InlineData("There is no folder or file \"rulesets/longrech\"", "rulesets/longrech")]
+    [InlineData("cannot be written", "rulesets/longreach", "--junit", "no/such/folder/out.xml")]
+    [InlineData("cannot be written", "rulesets/longreach", "--junit", "docs")]
+    [InlineData("There is no form \"xml\"", "rulesets/longreach", "--format", "xml")]
+    [InlineData("Too many names", "rulesets/longreach", "rulesets/shared")]
+    public void Wrong_use_ends_with_code_2_and_a_sentence(string sentence, params string[] arguments)
+    {
+        var outcome = Tool.Run(["test", .. arguments]);
+        outcome.ExitCode.ShouldBe(2, outcome.Output);
+        outcome.Errors.ShouldContain(sentence);
+        outcome.Output.ShouldBeEmpty();
+    }
+
+    private static TemporaryHouse Longreach(string more)
+    {
+        var house = new TemporaryHouse(more, "more.rules");
+        foreach (var file in Directory.GetFiles(Path.Combine(Tool.Root, "rulesets", "longreach"), "*.rules"))
+        {
+            house.Write(Path.GetFileName(file), File.ReadAllText(file));
+        }
+
+        return house;
+    }
+}

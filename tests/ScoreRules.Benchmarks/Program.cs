@@ -1,0 +1,35 @@
+using ScoreRules.Benchmarks.Own;
+using ScoreRules.Benchmarks.Paired;
+
+return args switch
+{
+    ["own"] => Own(),
+    ["peers"] => Peers(),
+    ["cold", .. var tools] => Cold(tools),
+    ["all"] => Peers() + Own() + Cold([]),
+    _ => Usage(),
+};
+
+static int Own()
+{
+    OwnParts.Run();
+    return 0;
+}
+
+static int Peers()
+{
+    PeerTable.Print(Console.Out);
+    return 0;
+}
+
+static int Cold(string[] tools)
+{
+    ColdProcess.Print(tools, Console.Out);
+    return 0;
+}
+
+static int Usage()
+{
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), peers (the same work done by others), cold (the tool as a process) or all.");
+    return 2;
+}
