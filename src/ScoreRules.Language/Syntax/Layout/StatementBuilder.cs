@@ -22,6 +22,9 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>Whether a line of it could not be read, so that nothing should be said about what is missing.</summary>
     public bool Damaged { get; set; }
 
+    /// <summary>Whether a line of it may have been lost to a statement that is set in below it, so that nothing should be said about what is missing.</summary>
+    public bool MayLack { get; set; }
+
     /// <summary>Free text lines.</summary>
     public List<TextSyntax> Prose { get; } = [];
 
@@ -94,7 +97,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>The statement, after checking what is missing.</summary>
     public StatementSyntax Build()
     {
-        if (!Damaged)
+        if (!Damaged && !MayLack)
         {
             new MissingLines(this, source, findings, lines).Report();
         }

@@ -189,7 +189,7 @@ internal sealed class StatementSplitter
         else if (StarterTables.Heads.Match(source.Text, line.Content) is { } head && fit.BeginsStatement(statement.Spec, head.Value, head.RestStart, at))
         {
             layout.HeadSetIn(line);
-            statement.Damaged = true;
+            statement.MayLack = true;
             Begin(head.Value, line, head.RestStart);
         }
         else if (statement.Spec.NamedLine is { } named && (fit.HasVerb(line) || !starters.IsNear(line, statement.Spec)))
