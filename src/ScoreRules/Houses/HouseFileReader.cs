@@ -10,7 +10,7 @@ namespace ScoreRules.Houses;
 internal sealed class HouseFileReader(DiagnosticBag findings)
 {
     private const long LargestRules = 16L << 20;
-    private const long LargestSpreadsheet = 256L << 20;
+    private const long LargestSpreadsheet = 64L << 20;
     private static readonly UTF8Encoding Strict = new(encoderShouldEmitUTF8Identifier: false, throwOnInvalidBytes: true);
 
     /// <summary>The file, or null when it cannot be read (which is reported).</summary>
