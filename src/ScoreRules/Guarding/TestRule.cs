@@ -6,8 +6,8 @@ namespace ScoreRules.Guarding;
 /// <summary>What fails a test of a house: errors, failed expectations, and rules that fight, which a ranking only warns of.</summary>
 public static class TestRule
 {
-    // A cap below a floor; studies held against each other.
-    private static readonly string[] Clashes = ["SR5007", "SR6001"];
+    // A cap below a floor.
+    private static readonly string[] Clashes = ["SR5007"];
 
     /// <summary>Findings that fail a test, besides expectations.</summary>
     public static ImmutableArray<Diagnostic> Failing(Judgement judgement) =>
