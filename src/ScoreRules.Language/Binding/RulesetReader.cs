@@ -51,7 +51,7 @@ public sealed class RulesetReader
             read.AddRange(file.Statements);
             foreach (var text in file.Doubtful)
             {
-                doubts.Add(text);
+                doubts.Add(text.Kind, text.Text);
             }
         }
 

@@ -14,8 +14,8 @@ public sealed class RegressionGuardTests
     private static readonly RuleBase Rules = RuleBaseGenerator.Make(100);
 
     [Theory]
-    [InlineData(1_000, 1_500)]
-    [InlineData(10_000, 400)]
+    [InlineData(1_000, 1_250)]
+    [InlineData(10_000, 420)]
     public void Bytes_allocated_for_each_movement_stay_in_bounds(int movements, int mostBytes)
     {
         var engine = new EngineRun(Rules, Rows.Make(Rules.Attributes, movements));

@@ -22,34 +22,34 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
     public LaterList Later { get; } = new();
 
     /// <summary>Attributes.</summary>
-    public NameTable<AttributeDefinition> Attributes { get; } = new("something a movement can be described by", "SR2003", findings, doubts);
+    public NameTable<AttributeDefinition> Attributes { get; } = new("attribute", "something a movement can be described by", "SR2003", findings, doubts);
 
     /// <summary>Muscles.</summary>
-    public NameTable<MuscleDefinition> Muscles { get; } = new("a muscle", "SR2005", findings, doubts);
+    public NameTable<MuscleDefinition> Muscles { get; } = new("muscle", "a muscle", "SR2005", findings, doubts);
 
     /// <summary>Targets.</summary>
-    public NameTable<TargetDefinition> Targets { get; } = new("a target", "SR2005", findings, doubts);
+    public NameTable<TargetDefinition> Targets { get; } = new("target", "a target", "SR2005", findings, doubts);
 
     /// <summary>Tiers.</summary>
-    public NameTable<TierDefinition> Tiers { get; } = new("a tier", "SR2006", findings, doubts);
+    public NameTable<TierDefinition> Tiers { get; } = new("tiers", "a tier", "SR2006", findings, doubts);
 
     /// <summary>Words of the house.</summary>
-    public NameTable<SayDefinition> Words { get; } = new("a word this house has defined with \"say\"", "SR2012", findings, doubts);
+    public NameTable<SayDefinition> Words { get; } = new("say", "a word this house has defined with \"say\"", "SR2012", findings, doubts);
 
     /// <summary>Criteria, by name only.</summary>
-    public NameTable<NameSyntax> Criteria { get; } = new("a criterion", "SR2008", findings, doubts);
+    public NameTable<NameSyntax> Criteria { get; } = new("criterion", "a criterion", "SR2008", findings, doubts);
 
     /// <summary>Called facts, by name only.</summary>
-    public NameTable<NameSyntax> CalledFacts { get; } = new("a called fact", "SR2001", findings, doubts);
+    public NameTable<NameSyntax> CalledFacts { get; } = new("call", "a called fact", "SR2001", findings, doubts);
 
     /// <summary>Movements, by declared name; synonyms lead to it.</summary>
-    public NameTable<string> Movements { get; } = new("a movement", "SR2004", findings, doubts);
+    public NameTable<string> Movements { get; } = new("movement", "a movement", "SR2004", findings, doubts);
 
     /// <summary>Statements that were given a name.</summary>
-    public NameTable<NameSyntax> Rules { get; } = new("the name of a rule", "SR2008", findings, doubts);
+    public NameTable<NameSyntax> Rules { get; } = new("rule", "the name of a rule", "SR2008", findings, doubts);
 
     /// <summary>Profiles, by name only.</summary>
-    public NameTable<NameSyntax> Profiles { get; } = new("a profile", "SR2009", findings, doubts);
+    public NameTable<NameSyntax> Profiles { get; } = new("profile", "a profile", "SR2009", findings, doubts);
 
     /// <summary>What messages call a statement.</summary>
     public static string TitleOf(StatementSyntax statement) => statement.First switch

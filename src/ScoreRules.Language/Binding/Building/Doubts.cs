@@ -9,14 +9,34 @@ namespace ScoreRules.Language.Binding.Building;
 internal sealed class Doubts
 {
     private readonly List<string> texts = [];
+    private readonly HashSet<string> reported = new(StringComparer.Ordinal);
+    private readonly HashSet<string> nameless = new(StringComparer.Ordinal);
 
     /// <summary>Adds a text.</summary>
-    public void Add(string text) => texts.Add($" {NameText.Key(text).Replace('"', ' ').Replace(',', ' ')} ");
-
-    /// <summary>Whether a name may be declared by such a text.</summary>
-    public bool MayDeclare(string name)
+    /// <param name="kind">Head of the statement it stands in.</param>
+    /// <param name="text">The text; empty when the statement lacks its name, so that any name of its kind may be meant.</param>
+    public void Add(string kind, string text)
     {
-        var words = $" {NameText.Key(name).Replace(',', ' ')} ";
-        return texts.Exists(text => text.Contains(words, StringComparison.Ordinal));
+        if (text.Length == 0)
+        {
+            nameless.Add(kind);
+        }
+        else
+        {
+            texts.Add(Words(text));
+        }
     }
+
+    /// <summary>Whether a name of a kind may be declared by such a text.</summary>
+    public bool MayDeclare(string kind, string name)
+    {
+        var words = Words(name);
+        return nameless.Contains(kind) || texts.Exists(text => text.Contains(words, StringComparison.Ordinal));
+    }
+
+    /// <summary>Whether a name that is declared nowhere is met for the first time, as whatever kind of thing: one slip, one message.</summary>
+    public bool IsNew(string name) => reported.Add(NameText.Key(name));
+
+    // Parts of a name that holds a comma may be used one by one, so commas and quotes are blanks here.
+    private static string Words(string text) => $" {string.Join(' ', NameText.Key(text).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries))} ";
 }

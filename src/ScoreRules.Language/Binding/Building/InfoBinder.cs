@@ -61,6 +61,11 @@ internal sealed class InfoBinder(BindContext context)
             return new ScopeEntry(target, null, because, statement.At(name.Span));
         }
 
+        if (context.Targets.IsDoubtful(name))
+        {
+            return null;
+        }
+
         return context.Movements.Find(name, statement, "here stands a target or a movement") is { } movement
             ? new ScopeEntry(null, movement, because, statement.At(name.Span))
             : null;

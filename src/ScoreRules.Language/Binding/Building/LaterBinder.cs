@@ -12,6 +12,9 @@ namespace ScoreRules.Language.Binding.Building;
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
     private readonly ConditionBinder conditions = new(context);
+    private readonly Codes codes = new(context);
+    private readonly StudyCheck studies = new(context);
+    private readonly ChoiceCheck choices = new(context);
 
     /// <summary>Checks all such statements.</summary>
     public void Bind(IEnumerable<StatementSyntax> statements)
@@ -35,7 +38,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     {
         if (statement.Spec == EvidenceGrammar.Study)
         {
-            CheckStudy(statement);
+            studies.Check(statement);
         }
         else if (statement.Spec == MovementGrammar.Place)
         {
@@ -47,7 +50,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         }
         else if (statement.Spec == QuestionGrammar.Choose)
         {
-            CheckChoice(statement);
+            choices.Check(statement);
         }
         else
         {
@@ -60,6 +63,10 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         if (statement.Spec == QuestionGrammar.AskWhy)
         {
             Movements(statement.Head<NameSyntax[]>(), statement);
+        }
+        else if (statement.Spec == QuestionGrammar.AskWhatIsLost && context.Attributes.TryFind("equipment") is { } equipment)
+        {
+            codes.Of(equipment, statement.Head<NameSyntax[]>(), statement);
         }
         else if (statement.Spec == QuestionGrammar.AskWhatLifts || statement.Spec == QuestionGrammar.AskWhere)
         {
@@ -86,48 +93,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         foreach (var degree in statement.All(ScoringGrammar.Importance).Select(line => line.Content.Degree.Name).OfType<NameSyntax>())
         {
             context.Words.Find(degree, statement, $"how much more important is a number of times or a word of the house, such as \"say {degree.Text} means 1.5 times\"");
-        }
-    }
-
-    private void CheckChoice(StatementSyntax statement)
-    {
-        foreach (var target in statement.Head<(QuantitySyntax Count, NameSyntax[] Targets)>().Targets)
-        {
-            context.Targets.Find(target, statement);
-        }
-
-        foreach (var profile in statement.All(QuestionGrammar.UsingProfile))
-        {
-            context.Profiles.Find(profile.Content, statement);
-        }
-
-        CheckConditions(statement);
-    }
-
-    private void CheckStudy(StatementSyntax statement)
-    {
-        var level = statement.Find(EvidenceGrammar.Compares)?.Content;
-        foreach (var finding in statement.All(EvidenceGrammar.Found).Concat(statement.All(EvidenceGrammar.Measured)).Select(line => line.Content))
-        {
-            if (finding.First.Key == finding.Second.Key)
-            {
-                context.Error("SR3008", "A study compares something with itself", statement, finding.Second.Span, "the same name", new Suggestion("name the other side"));
-            }
-
-            if (level?.Level == "movements")
-            {
-                Movements([finding.First, finding.Second], statement);
-            }
-
-            if (finding.Verdict == StudyVerdict.BetterThan)
-            {
-                context.Words.Find(finding.Amount!.Name!, statement, $"how much better is a word of the house, such as \"say {finding.Amount!.Name!.Text} means at least 10 points\"");
-            }
-
-            foreach (var region in finding.Regions.Where(region => context.Targets.TryFind(region.Text) is null))
-            {
-                context.Muscles.Find(region, statement, "a study's regions are muscles or targets");
-            }
         }
     }
 

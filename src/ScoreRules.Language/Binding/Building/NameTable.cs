@@ -6,18 +6,18 @@ using ScoreRules.Language.Text;
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>Declared names of one kind. A name that is not found is reported once, however often it is used.</summary>
+/// <param name="kind">Head of the statements that declare such names.</param>
 /// <param name="what">What such a thing is called in messages, with its article: "a movement".</param>
 /// <param name="code">Code of the finding for a name that is not found.</param>
 /// <param name="findings">Where findings go.</param>
 /// <param name="doubts">Texts that may declare names but could not be read.</param>
-internal sealed class NameTable<T>(string what, string code, DiagnosticBag findings, Doubts doubts)
+internal sealed class NameTable<T>(string kind, string what, string code, DiagnosticBag findings, Doubts doubts)
     where T : class
 {
     private const int MostListed = 8;
     private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
     private readonly List<string> names = [];
-    private readonly HashSet<string> reported = new(StringComparer.Ordinal);
 
     /// <summary>Declared names in order.</summary>
     public IReadOnlyList<string> Names => names;
@@ -60,6 +60,9 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
     /// <summary>Where a name was declared, or null.</summary>
     public SourceLocation? LocationOf(string name) => byKey.TryGetValue(NameText.Key(name), out var found) ? found.Location : null;
 
+    /// <summary>Whether a name may be declared by a text that could not be read.</summary>
+    public bool IsDoubtful(NameSyntax name) => doubts.MayDeclare(kind, name.Text);
+
     /// <summary>The thing of a name; reports when there is none.</summary>
     /// <param name="name">The name as written.</param>
     /// <param name="statement">The statement that uses it.</param>
@@ -71,7 +74,7 @@ internal sealed class NameTable<T>(string what, string code, DiagnosticBag findi
             return found.Value;
         }
 
-        if (reported.Add(name.Key) && !doubts.MayDeclare(name.Key))
+        if (!IsDoubtful(name) && doubts.IsNew(name.Text))
         {
             findings.Add(NotFound(name, statement, note));
         }

@@ -51,7 +51,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
     }
 
     // What kind of thing it is could not be read, which has been reported; any use of it would be judged wrongly.
-    private void DoubtNames(StatementSyntax statement) => context.Doubts.Add(statement.Head<NameSyntax>().Text);
+    private void DoubtNames(StatementSyntax statement) => context.Doubts.Add(statement.Spec.Words, statement.Head<NameSyntax>().Text);
 
     private static string? UnitOf(StatementSyntax statement) =>
         statement.Find(VocabularyGrammar.InUnit) is { } unit ? Units.Canonical(unit.Content.Text) : null;

@@ -22,14 +22,14 @@ internal sealed class WordBinder(BindContext context, InfoBinder info)
             var say = statement.Head<SaySyntax>();
             if (!numbers.IsOneNumber(say.Value, statement))
             {
-                context.Doubts.Add(say.Word.Text);
+                context.Doubts.Add("say", say.Word.Text);
                 continue;
             }
 
             if (!Kinds.Contains(say.Value.Unit, StringComparer.Ordinal))
             {
                 context.Error("SR3003", "A word of the house means points, times or %", statement, say.Value.Span, say.Value.Unit is null ? "no unit" : $"in {say.Value.Unit}", new Suggestion("write for example \"at least 10 points\", \"1.5 times\" or \"80%\""));
-                context.Doubts.Add(say.Word.Text);
+                context.Doubts.Add("say", say.Word.Text);
                 continue;
             }
 

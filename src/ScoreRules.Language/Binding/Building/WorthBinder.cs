@@ -19,6 +19,11 @@ internal sealed class WorthBinder(BindContext context)
             return null;
         }
 
+        if (!FitsKind(line, attribute, statement))
+        {
+            return null;
+        }
+
         var sound = IsOneKind(line, statement);
         var worth = attribute.IsWord ? Words(statement, line, attribute, hasUnknownWorth) : Line(statement, line, attribute);
         return sound ? worth : null;
@@ -80,15 +85,24 @@ internal sealed class WorthBinder(BindContext context)
         return false;
     }
 
-    private double? At(WorthPointSyntax point, AttributeDefinition attribute, StatementSyntax statement)
+    private double? At(WorthPointSyntax point, AttributeDefinition attribute, StatementSyntax statement) =>
+        point.At?.Value is { } value ? numbers.Exactly(attribute, value, statement) : null;
+
+    // Numbers where words belong, or the other way about, are one slip for the whole line: the attribute is another than was thought.
+    private bool FitsKind(ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute, StatementSyntax statement)
     {
-        if (point.At?.Value is { } value)
+        var wrong = line.Content.FirstOrDefault(point => attribute.IsWord ? point.At is { Name: null } : point.At is null or { Name: not null });
+        if (wrong is null)
         {
-            return numbers.Exactly(attribute, value, statement);
+            return true;
         }
 
-        context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, point.Span, "expected a number after \"at\"", [new Label(attribute.Info.Location, "declared here")]);
-        return null;
+        var (headline, label) = attribute.IsWord
+            ? ($"\"{attribute.Name}\" is told in words, not in numbers", "a number")
+            : ($"\"{attribute.Name}\" is told in numbers, not in words", "expected a number after \"at\"");
+        context.Report("SR3004", Severity.Error, headline, statement, wrong.At?.Span ?? wrong.Span, label,
+            [new Label(attribute.Info.Location, attribute.IsWord ? Numbers.Listed(attribute) : "declared here")]);
+        return false;
     }
 
     private WorthFunction? Words(StatementSyntax statement, ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute, bool hasUnknownWorth)
@@ -97,7 +111,7 @@ internal sealed class WorthBinder(BindContext context)
         var sound = true;
         foreach (var point in line.Content.Where(point => point.At is not null))
         {
-            var code = Code(point, attribute, statement);
+            var code = codes.Of(attribute, point.At!.Name!, statement);
             var worth = Share(point.Worth, statement);
             sound &= code is not null && worth is not null;
             if (code is { } known && worth is { } share)
@@ -111,7 +125,7 @@ internal sealed class WorthBinder(BindContext context)
             byCode = [.. byCode.Select(worth => double.IsNaN(worth) ? restWorth : worth)];
         }
 
-        var allKnown = line.Content.All(point => point.At is null || (point.At.Name is { } name && attribute.CodeOf(name.Text) >= 0));
+        var allKnown = line.Content.All(point => point.At is null || attribute.CodeOf(point.At.Name!.Text) >= 0);
         return (!allKnown || Complete(byCode, statement, line, attribute, hasUnknownWorth)) && sound ? new WorthFunction(line.Content[0].IsStep, [], [.. byCode]) : null;
     }
 
@@ -125,17 +139,6 @@ internal sealed class WorthBinder(BindContext context)
 
         context.Error("SR3007", $"\"{point.At!.Name!.Text}\" is given a worth twice", statement, point.Span, "second time", new Suggestion("keep one of them"));
         return false;
-    }
-
-    private int? Code(WorthPointSyntax point, AttributeDefinition attribute, StatementSyntax statement)
-    {
-        if (point.At!.Name is { } name)
-        {
-            return codes.Of(attribute, name, statement);
-        }
-
-        context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in words, not in numbers", statement, point.At.Span, "a number", [new Label(attribute.Info.Location, Numbers.Listed(attribute))]);
-        return null;
     }
 
     private bool Complete(double[] byCode, StatementSyntax statement, ClauseSyntax<WorthPointSyntax[]> line, AttributeDefinition attribute, bool hasUnknownWorth)

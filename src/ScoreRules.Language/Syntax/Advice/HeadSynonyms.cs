@@ -8,7 +8,7 @@ internal static class HeadSynonyms
     [
         ("bonus", "give", false), ("award", "give", false), ("add", "give", false), ("penalty", "take", false), ("deduct", "take", false),
         ("subtract", "take", false), ("cap", "never above", false), ("floor", "never below", false), ("veto", "leave out", false),
-        ("exclude", "leave out", false), ("ban", "leave out", false), ("define", "call", true), ("concept", "call", true), ("judgement", "place", true),
+        ("exclude", "leave out", false), ("leave", "leave out", true), ("work", "work out", true), ("cancel", "cancel out", true), ("ban", "leave out", false), ("define", "call", true), ("concept", "call", true), ("judgement", "place", true),
         ("raise", "place", false), ("lower", "place", false), ("warning", "caution", true), ("warn", "caution", true), ("exercise", "movement", true),
         ("lift", "movement", true), ("factor", "criterion", true), ("principle", "criterion", true), ("test", "expect", true),
         ("compute", "work out", true), ("calculate", "work out", true), ("comment", "note", true), ("remark", "note", true), ("group", "target", true),

@@ -7,6 +7,8 @@ namespace ScoreRules.Language.Syntax.Advice;
 /// <summary>Compares the first words of a line with what it could have started with.</summary>
 internal static class Words
 {
+    private const int MostOffered = 3;
+
     /// <summary>The words to underline, those words, and the starters nearest to them.</summary>
     public static (SourceSpan Span, string Written, ImmutableArray<string> Near) NearestStarter(SourceText source, SourceSpan line, IReadOnlyCollection<string> starters)
     {
@@ -15,7 +17,7 @@ internal static class Words
         {
             var span = FirstWords(source, line, count);
             var written = source.Slice(span);
-            var near = NameSuggester.Nearest(written, starters.Where(starter => starter.Split(' ').Length == written.Split(' ').Length));
+            var near = Nearest(written, starters);
             if (!near.IsEmpty)
             {
                 best = (span, near);
@@ -24,6 +26,14 @@ internal static class Words
         }
 
         return (best.Span, source.Slice(best.Span), best.Near);
+    }
+
+    private static ImmutableArray<string> Nearest(string written, IReadOnlyCollection<string> starters)
+    {
+        var near = starters.Where(starter => starter.Split(' ').Length == written.Split(' ').Length)
+            .Select(starter => (starter, distance: PhraseDistance.Between(written, starter)))
+            .Where(pair => pair.distance != int.MaxValue).OrderBy(pair => pair.distance).ToList();
+        return [.. near.TakeWhile(pair => pair.distance == near[0].distance).Select(pair => pair.starter).Distinct(StringComparer.Ordinal).Take(MostOffered)];
     }
 
     private static SourceSpan FirstWords(SourceText source, SourceSpan line, int count)

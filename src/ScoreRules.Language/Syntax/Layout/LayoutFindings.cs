@@ -34,16 +34,10 @@ internal sealed class LayoutFindings(SourceText source, DiagnosticBag findings)
         Add("SR1006", line, "This line starts a new statement, so it begins at the edge", "set in", new("move it to the edge", new TextEdit(gap, ""), EditSafety.Safe));
     }
 
-    /// <summary>Lines that are cut off from their statement by a blank line, or that stand below none.</summary>
-    public void CutOff(LineView[] lines, int at, string? above)
+    /// <summary>A line that is cut off from its statement by a blank line.</summary>
+    public void CutOff(LineView[] lines, int at, string above)
     {
         var line = lines[at];
-        if (above is null)
-        {
-            Add("SR1005", line, "This line belongs to a statement, and there is none above it", "set in, below nothing", new("start with a line at the edge, such as \"criterion ...\""));
-            return;
-        }
-
         var from = source.LineSpan(lines[FirstBlank(lines, at)].Number).Start;
         var gap = source.At(SourceSpan.FromBounds(from, source.LineSpan(line.Number).Start));
         Add("SR1005", line, $"The blank line above cuts this line off from {above}", "belongs to nothing now", new("take the blank line out", new TextEdit(gap, ""), EditSafety.Safe));

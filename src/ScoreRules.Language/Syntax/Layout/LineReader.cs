@@ -34,19 +34,11 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
         var clause = readable ? Parse(spec, line, tokens, statement, guessed) : null;
         if (clause is null)
         {
-            statement.Doubt(spec, source.Slice(SourceSpan.FromBounds(restStart, Math.Max(restStart, lines[at].Content.End))));
+            var named = tokens.Count > 0 && tokens[0].Kind is TokenKind.Word or TokenKind.Quoted or TokenKind.Bad;
+            statement.Doubt(spec, named ? source.Slice(SourceSpan.FromBounds(restStart, Math.Max(restStart, lines[at].Content.End))) : "");
         }
 
         return clause;
-    }
-
-    /// <summary>Whether a line would read well as a kind of clause; reports nothing.</summary>
-    public bool Fits(ClauseSpec spec, LineView line, int restStart)
-    {
-        var tokens = new List<Token<TokenKind>>();
-        new LineScanner(source, new DiagnosticBag()).Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, ("", null));
-        FurthestFailure.Begin();
-        return spec.Parse(new TokenList<TokenKind>([.. tokens]), line.Content) is not null;
     }
 
     private static bool EndsInComma(List<Token<TokenKind>> tokens) => tokens.Count > 0 && tokens[^1].Kind == TokenKind.Comma;

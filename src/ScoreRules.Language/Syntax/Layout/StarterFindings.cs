@@ -10,6 +10,7 @@ namespace ScoreRules.Language.Syntax.Layout;
 internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
 {
     private const int MostListed = 8;
+    private const int FewestWordsOfProse = 4;
     private static readonly List<string> Heads = [.. StatementTable.Own.Select(head => head.Words), "change", "drop"];
 
     /// <summary>Whether the first words of a line are nearly those of a line of this kind of statement, or are commonly written for one.</summary>
@@ -19,14 +20,14 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
     /// <summary>An inner line whose first words its statement does not know.</summary>
     public StarterGuess<ClauseUse>? UnknownClause(LineView line, StatementBuilder statement)
     {
-        if (ClauseSynonyms.Find(source.Slice(line.Content), statement.Spec) is { } synonym)
+        var (span, written, near) = Words.NearestStarter(source, line.Content, Starters(statement.Spec));
+        if (near.IsEmpty && ClauseSynonyms.Find(source.Slice(line.Content), statement.Spec) is { } synonym)
         {
             var place = line.Content with { Length = synonym.Written.Length };
             Add("SR1004", place, $"No line below \"{statement.Spec.Words}\" starts with \"{source.Slice(place)}\"", statement, [], Replace($"say it with \"{synonym.Clause}\"", place, synonym.Clause, EditSafety.Shown));
-            return Use(statement.Spec, synonym.Clause, place.End);
+            return MayGoOn(line, place, synonym.Clause, statement.Spec) ? Use(statement.Spec, synonym.Clause, place.End) : null;
         }
 
-        var (span, written, near) = Words.NearestStarter(source, line.Content, Starters(statement.Spec));
         var edits = near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown));
         Add("SR1004", span, $"No line below \"{statement.Spec.Words}\" starts with \"{written}\"", statement, near.IsEmpty ? Listed(statement.Spec) : [], [.. edits]);
         return near.Length == 1 ? Use(statement.Spec, near[0], span.End) : null;
@@ -44,15 +45,38 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         }
 
         var (span, written, near) = Words.NearestStarter(source, line.Content, Heads);
-        if (near.IsEmpty && source.Slice(line.Content).Split(' ').Length >= 4)
+        if (near.IsEmpty && source.Slice(line.Content).Split(' ').Length >= FewestWordsOfProse)
         {
-            ReportProse(lines, ref at, written);
+            ReportProseAtEdge(lines, ref at);
             return null;
         }
 
         Add("SR1003", span, $"No statement starts with \"{written}\"", null, [], [.. near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
         return near.Length == 1 ? Head(near[0], span.End) : null;
     }
+
+    /// <summary>Inner lines below a blank line that fit no statement: their first line is lost, or they are prose.</summary>
+    /// <param name="lines">All lines of the file.</param>
+    /// <param name="at">Index of the first of them.</param>
+    /// <param name="above">What a sentence calls the statement above the blank line; null without one.</param>
+    public void Orphans(LineView[] lines, int at, string? above)
+    {
+        if (IsProse(lines, at))
+        {
+            var gap = source.At(new SourceSpan(source.LineSpan(lines[at].Number).Start, 0));
+            ReportProse(lines[at], lines[LastOfBlock(lines, at)], new Suggestion("put \"philosophy\" above it", new TextEdit(gap, "philosophy\n"), EditSafety.Safe));
+            return;
+        }
+
+        string[] notes = above is null ? [] : [$"{above} ended at the blank line"];
+        Add("SR1005", lines[at].Content, "No statement begins above this line", null, notes, new Suggestion("start with a line at the edge, such as \"criterion ...\"; what goes on with it is set in right below"));
+    }
+
+    /// <summary>Whether a block of inner lines reads like prose: a sentence, and no clause of any statement in its first two lines.</summary>
+    public bool IsProse(LineView[] lines, int first) =>
+        source.Slice(lines[first].Content).Split(' ').Length >= FewestWordsOfProse
+        && Enumerable.Range(first, Math.Min(2, LastOfBlock(lines, first) - first + 1)).All(i => StarterTables.AnyLine.Match(source.Text, lines[i].Content) is null)
+        && !new LineFit(source, lines).Reads(VocabularyGrammar.Tier, lines[first], lines[first].Content.Start);
 
     private static List<string> Starters(HeadSpec spec) => [.. spec.Lines.Select(use => use.Spec.Starter).Where(starter => starter.Length > 0)];
 
@@ -69,7 +93,24 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
     private static StarterGuess<HeadSpec>? Head(string words, int restStart) =>
         StatementTable.Own.FirstOrDefault(head => head.Words == words) is { } head ? new StarterGuess<HeadSpec>(head, restStart) : null;
 
-    private void ReportProse(LineView[] lines, ref int at, string written)
+    // "only" may begin a sentence, and where a clause word follows the other word was one too many.
+    private bool MayGoOn(LineView line, SourceSpan written, string clause, HeadSpec spec)
+    {
+        var rest = SourceSpan.FromBounds(line.Content.End - source.Slice(line.Content)[written.Length..].TrimStart().Length, line.Content.End);
+        return clause is not ("only for" or "except for") && StarterTables.LinesOf(spec).Match(source.Text, rest) is null;
+    }
+
+    private static int LastOfBlock(LineView[] lines, int first)
+    {
+        while (first + 1 < lines.Length && lines[first + 1].Kind == LineKind.Inner)
+        {
+            first++;
+        }
+
+        return first;
+    }
+
+    private void ReportProseAtEdge(LineView[] lines, ref int at)
     {
         var first = lines[at];
         while (at + 1 < lines.Length && lines[at + 1].Kind == LineKind.Edge && StarterTables.Heads.Match(source.Text, lines[at + 1].Content) is null)
@@ -79,7 +120,14 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
 
         var place = first.Content.Cover(lines[at].Content);
         var mended = "philosophy\n" + string.Join('\n', source.Slice(place).Split('\n').Select(text => "  " + text.TrimEnd('\r')));
-        Add("SR1016", first.Content, $"This reads like prose: no statement starts with \"{written}\"", null, [], Replace("put \"philosophy\" above it and set it in", place, mended, EditSafety.Safe));
+        ReportProse(first, lines[at], Replace("put \"philosophy\" above it and set it in", place, mended, EditSafety.Safe));
+    }
+
+    private void ReportProse(LineView first, LineView last, Suggestion suggestion)
+    {
+        var word = source.Slice(first.Content).Split([' ', '\t'], 2)[0];
+        var lines = first.Number == last.Number ? "" : $"prose, down to line {last.Number.ToString(System.Globalization.CultureInfo.InvariantCulture)}";
+        findings.Add(new Diagnostic("SR1016", Severity.Error, $"This reads like prose: no statement starts with \"{word}\"", new Label(source.At(first.Content), lines)) { Suggestions = [suggestion] });
     }
 
     private Suggestion Replace(string advice, SourceSpan place, string with, EditSafety safety) => new(advice, new TextEdit(source.At(place), with), safety);

@@ -10,6 +10,10 @@ internal static class StarterTables
     /// <summary>Heads of statements.</summary>
     public static readonly StarterIndex<HeadSpec> Heads = new(StatementTable.All.Select(head => (head.FirstLine.StarterWords, head)));
 
+    /// <summary>Starters of the lines of all kinds of statement.</summary>
+    public static readonly StarterIndex<ClauseUse> AnyLine =
+        new(StatementTable.All.SelectMany(head => head.Lines).DistinctBy(use => use.Spec.Starter, StringComparer.Ordinal).Select(use => (use.Spec.StarterWords, use)));
+
     private static readonly ConditionalWeakTable<HeadSpec, StarterIndex<ClauseUse>> Lines = [];
 
     /// <summary>Starters of the lines of one kind of statement.</summary>

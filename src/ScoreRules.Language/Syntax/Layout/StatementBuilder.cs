@@ -22,11 +22,14 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>Whether a line of it could not be read, so that nothing should be said about what is missing.</summary>
     public bool Damaged { get; set; }
 
+    /// <summary>Whether a line of it may have been lost to a statement that is set in below it, so that nothing should be said about what is missing.</summary>
+    public bool MayLack { get; set; }
+
     /// <summary>Free text lines.</summary>
     public List<TextSyntax> Prose { get; } = [];
 
     /// <summary>Texts of lines that could not be read and may declare a name.</summary>
-    public List<string> Doubtful { get; } = [];
+    public List<DoubtfulText> Doubtful { get; } = [];
 
     /// <summary>The first line.</summary>
     public ClauseSyntax? First
@@ -51,13 +54,18 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     public string Called => Title == Spec.Words ? $"\"{Spec.Words}\"" : Title;
 
     /// <summary>Keeps the text of a line that could not be read, if such a line declares names.</summary>
-    public void Doubt(ClauseSpec kind, string text)
+    /// <param name="kind">The kind of line; null when its first words are unknown.</param>
+    /// <param name="text">What stands behind its first words, or all of it.</param>
+    public void Doubt(ClauseSpec? kind, string text)
     {
-        if ((kind == Spec.FirstLine && Spec.DeclaresName) || kind == Spec.NamedLine || kind == Grammar.Uniform.Named || kind == Grammar.VocabularyGrammar.AlsoKnownAs)
+        if (kind is null || (kind == Spec.FirstLine && Spec.DeclaresName) || kind == Spec.NamedLine || kind == Grammar.Uniform.Named || kind == Grammar.VocabularyGrammar.AlsoKnownAs)
         {
-            Doubtful.Add(text);
+            Doubtful.Add(new DoubtfulText(Spec.Words, text.Trim()));
         }
     }
+
+    /// <summary>Whether a kind of line stands in it already, read or not.</summary>
+    public bool Has(ClauseSpec kind) => unread.Contains(kind) || lines.Exists(line => line.Spec == kind);
 
     /// <summary>Adds a line; a null clause could not be read and has been reported.</summary>
     public void Add(ClauseSyntax? clause, ClauseSpec kind, LineView line)
@@ -89,7 +97,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>The statement, after checking what is missing.</summary>
     public StatementSyntax Build()
     {
-        if (!Damaged)
+        if (!Damaged && !MayLack)
         {
             new MissingLines(this, source, findings, lines).Report();
         }
@@ -104,7 +112,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         var above = lines.Count == 0 ? null : lines[^1];
         return above is ClauseSyntax<ConditionLineSyntax> && above.Spec != Grammar.Reach.Unless
             || above is ClauseSyntax<StepSyntax> || above is ClauseSyntax<(QuantitySyntax Count, ConditionLineSyntax Line)>
-            || unread.Count > 0;
+            || Damaged;
     }
 
     private void ReportTwice(ClauseSyntax clause, ClauseSyntax before)

@@ -9,12 +9,15 @@ namespace ScoreRules.Language.Syntax.Layout;
 /// Walks the lines of a file. A statement is an edge line with the inner lines below it; a blank line ends it. Each line
 /// is parsed by itself, so a fault in one line leaves the others alone.
 /// </summary>
-internal sealed class StatementSplitter(SourceText source, DiagnosticBag findings)
+internal sealed class StatementSplitter
 {
-    private readonly LineView[] lines = LineView.Of(source);
-    private readonly LayoutFindings layout = new(source, findings);
-    private readonly StarterFindings starters = new(source, findings);
-    private readonly LineReader reader = new(source, findings);
+    private readonly SourceText source;
+    private readonly DiagnosticBag findings;
+    private readonly LineView[] lines;
+    private readonly LayoutFindings layout;
+    private readonly StarterFindings starters;
+    private readonly LineReader reader;
+    private readonly LineFit fit;
     private readonly List<StatementSyntax> statements = [];
     private StatementBuilder? current;
     private bool open;
@@ -23,8 +26,20 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
     private int at;
     private int edgeRunEnd = -1;
 
+    /// <summary>Prepares to walk a text.</summary>
+    public StatementSplitter(SourceText source, DiagnosticBag findings)
+    {
+        this.source = source;
+        this.findings = findings;
+        lines = LineView.Of(source);
+        layout = new LayoutFindings(source, findings);
+        starters = new StarterFindings(source, findings);
+        reader = new LineReader(source, findings);
+        fit = new LineFit(source, lines);
+    }
+
     /// <summary>Texts that could not be read and may declare a name, so that nothing should be said about names that stand in them.</summary>
-    public List<string> Doubtful { get; } = [];
+    public List<DoubtfulText> Doubtful { get; } = [];
 
     /// <summary>The statements of the file.</summary>
     public List<StatementSyntax> Split()
@@ -34,7 +49,7 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
             switch (lines[at].Kind)
             {
                 case LineKind.Blank:
-                    open = false;
+                    open = swallowing = false;
                     break;
                 case LineKind.Edge:
                     ReadEdgeLine(lines[at]);
@@ -55,7 +70,7 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
         {
             Begin(match.Value, line, match.RestStart);
         }
-        else if (current is { Spec.IsProse: false } above && GoesOnWith(above, line) && (open || Fits(above, line)))
+        else if (current is { Spec.IsProse: false } above && (open ? fit.GoesOn(above.Spec, line) : fit.Rejoins(above, line)))
         {
             ReportEdge(above);
             open = true;
@@ -76,8 +91,7 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
         }
 
         edgeRunEnd = at;
-        while (edgeRunEnd + 1 < lines.Length && lines[edgeRunEnd + 1].Kind == LineKind.Edge
-            && StarterTables.Heads.Match(source.Text, lines[edgeRunEnd + 1].Content) is null && GoesOnWith(above, lines[edgeRunEnd + 1]))
+        while (edgeRunEnd + 1 < lines.Length && lines[edgeRunEnd + 1].Kind == LineKind.Edge && !fit.IsHead(lines[edgeRunEnd + 1]) && fit.GoesOn(above.Spec, lines[edgeRunEnd + 1]))
         {
             edgeRunEnd++;
         }
@@ -92,14 +106,6 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
         }
     }
 
-    private bool GoesOnWith(StatementBuilder above, LineView line) =>
-        StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is not null
-        || (open && HasVerb(line) && above.Spec.NamedLine is { } named && reader.Fits(named, line, line.Content.Start));
-
-    // Prose may begin with a clause word; below a blank line only what reads well as a clause is taken for one.
-    private bool Fits(StatementBuilder above, LineView line) =>
-        StarterTables.LinesOf(above.Spec).Match(source.Text, line.Content) is { } match && reader.Fits(match.Value.Spec, line, match.RestStart);
-
     private void ReadUnknownHead(LineView line)
     {
         var guess = starters.UnknownHead(lines, ref at);
@@ -109,11 +115,11 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
             Begin(guess.Meant, line, guess.RestStart, guessed: true);
         }
 
+        Doubtful.Add(new DoubtfulText("", source.Slice(line.Content)));
         if (current?.First is null)
         {
             current = null;
             swallowing = true;
-            Doubtful.Add(source.Slice(line.Content));
         }
     }
 
@@ -134,48 +140,59 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
     {
         if (swallowing)
         {
+            Doubtful.Add(new DoubtfulText("", source.Slice(line.Content)));
             return;
         }
 
-        if (!open && !IsHead(line))
+        if (open || Reopen(line))
         {
-            layout.CutOff(lines, at, current?.Called);
-            if (current is null)
+            if (current!.Spec.IsProse)
             {
-                swallowing = true;
-                return;
+                current.Prose.Add(new TextSyntax(source.Slice(line.Content), line.Content));
             }
-
-            current.Damaged = true;
-            open = true;
-        }
-
-        if (current is { Spec.IsProse: true } && open)
-        {
-            current.Prose.Add(new TextSyntax(source.Slice(line.Content), line.Content));
-        }
-        else
-        {
-            ReadClause(current, line);
+            else
+            {
+                ReadClause(current, line);
+            }
         }
     }
 
-    // A head that is set in below a blank line is one slip, not two.
-    private bool IsHead(LineView line) =>
-        current is not { Spec.IsProse: true } && StarterTables.Heads.Match(source.Text, line.Content) is not null && (current is null || (!GoesOnWith(current, line) && !NamesAFact(current, line)));
-
-    private void ReadClause(StatementBuilder? statement, LineView line)
+    // An inner line below a blank line: the statement above goes on, a new one begins set in, or nothing fits.
+    private bool Reopen(LineView line)
     {
-        if (statement is not null && StarterTables.LinesOf(statement.Spec).Match(source.Text, line.Content) is { } match)
+        if (current is { } above && (above.Spec.IsProse ? starters.IsProse(lines, at) : fit.Rejoins(above, line)))
         {
-            Add(statement, match.Value, line, match.RestStart, guessed: false);
+            layout.CutOff(lines, at, above.Called);
+            above.Damaged = true;
+            return open = true;
         }
-        else if (StarterTables.Heads.Match(source.Text, line.Content) is { } head && (statement is null || !NamesAFact(statement, line)))
+
+        if (StarterTables.Heads.Match(source.Text, line.Content) is { } head)
         {
             layout.HeadSetIn(line);
             Begin(head.Value, line, head.RestStart);
+            return false;
         }
-        else if (statement!.Spec.NamedLine is { } named && (HasVerb(line) || !starters.IsNear(line, statement.Spec)))
+
+        starters.Orphans(lines, at, current?.Called);
+        Doubtful.Add(new DoubtfulText("", source.Slice(line.Content)));
+        swallowing = true;
+        return false;
+    }
+
+    private void ReadClause(StatementBuilder statement, LineView line)
+    {
+        if (StarterTables.LinesOf(statement.Spec).Match(source.Text, line.Content) is { } match)
+        {
+            Add(statement, match.Value, line, match.RestStart, guessed: false);
+        }
+        else if (StarterTables.Heads.Match(source.Text, line.Content) is { } head && fit.BeginsStatement(statement.Spec, head.Value, head.RestStart, at))
+        {
+            layout.HeadSetIn(line);
+            statement.MayLack = true;
+            Begin(head.Value, line, head.RestStart);
+        }
+        else if (statement.Spec.NamedLine is { } named && (fit.HasVerb(line) || !starters.IsNear(line, statement.Spec)))
         {
             statement.Add(reader.Read(named, line, line.Content.Start, lines, ref at, statement), named, line);
         }
@@ -186,15 +203,13 @@ internal sealed class StatementSplitter(SourceText source, DiagnosticBag finding
         else
         {
             statement.Damaged = true;
+            statement.Doubt(null, source.Slice(line.Content));
+            at = fit.LastOfContinued(at);
         }
     }
 
     private void Add(StatementBuilder statement, ClauseUse use, LineView line, int restStart, bool guessed) =>
         statement.Add(reader.Read(use.Spec, line, restStart, lines, ref at, statement, guessed), use.Spec, line);
-
-    private bool NamesAFact(StatementBuilder statement, LineView line) => statement.Spec.NamedLine is not null && HasVerb(line);
-
-    private bool HasVerb(LineView line) => source.Slice(line.Content).Split(' ').Any(word => word is "is" or "has");
 
     private void Close()
     {

@@ -9,4 +9,4 @@ namespace ScoreRules.Language.Syntax.Tree;
 /// <param name="Statements">Its statements.</param>
 /// <param name="Findings">What could not be read.</param>
 /// <param name="Doubtful">Texts that could not be read and may declare a name.</param>
-internal sealed record FileSyntax(SourceText Source, ImmutableArray<StatementSyntax> Statements, ImmutableArray<Diagnostic> Findings, ImmutableArray<string> Doubtful);
+internal sealed record FileSyntax(SourceText Source, ImmutableArray<StatementSyntax> Statements, ImmutableArray<Diagnostic> Findings, ImmutableArray<DoubtfulText> Doubtful);
