@@ -56,16 +56,21 @@ internal static class CommandLine
             : $"There is no command \"{args[0]}\"; did you mean \"{near[0]}\"?";
     }
 
-    private static RootCommand Root(Screen screen) => new("Judges movements by a coach's own rules and explains every placement. Education, not medical advice.")
+    private static RootCommand Root(Screen screen)
     {
-        CheckCommand.Create(screen),
-        RankCommand.Create(screen),
-        ExplainCommand.Create(screen),
-        TestCommand.Create(screen),
-        NewCommand.Create(screen),
-        WordsCommand.Create(screen),
-        FixCommand.Create(screen),
-        FormatCommand.Create(screen),
-        CodeCommand.Create(screen),
-    };
+        var root = new RootCommand("Judges movements by a coach's own rules and explains every placement. Education, not medical advice.")
+        {
+            CheckCommand.Create(screen),
+            RankCommand.Create(screen),
+            ExplainCommand.Create(screen),
+            TestCommand.Create(screen),
+            NewCommand.Create(screen),
+            WordsCommand.Create(screen),
+            FixCommand.Create(screen),
+            FormatCommand.Create(screen),
+            CodeCommand.Create(screen),
+        };
+        root.Add(CompletionCommand.Create(screen, root));
+        return root;
+    }
 }

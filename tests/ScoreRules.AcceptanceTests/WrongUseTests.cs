@@ -64,7 +64,7 @@ public sealed class WrongUseTests
     {
         var outcome = Tool.Run("--help");
         outcome.ExitCode.ShouldBe(0);
-        foreach (var command in new[] { "check", "rank", "explain", "code" })
+        foreach (var command in new[] { "check", "rank", "explain", "test", "new", "words", "fix", "format", "code", "completion" })
         {
             outcome.Output.ShouldContain("  " + command);
         }
