@@ -29,10 +29,6 @@ public static class WorthCurve
         return points[^1].Worth;
     }
 
-    /// <summary>Worth of a known fact, or NaN when the author gave its word no worth.</summary>
-    public static double Of(WorthFunction worth, FactValue value) =>
-        worth.Points.IsEmpty ? OfCode(worth, value.Codes.IsEmpty ? -1 : value.Codes[0]) : At(worth, value.Number);
-
     /// <summary>Worth of a word, by its code; NaN for a list without a word (code below 0) and for a word without a worth.</summary>
     public static double OfCode(WorthFunction worth, int code) => !worth.Points.IsEmpty ? At(worth, double.NaN) : code < 0 ? double.NaN : worth.ByCode[code];
 }
