@@ -92,7 +92,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
 
         foreach (var degree in statement.All(ScoringGrammar.Importance).Select(line => line.Content.Degree.Name).OfType<NameSyntax>())
         {
-            context.Words.Find(degree, statement, $"how much more important is a number of times or a word of the house, such as \"say {degree.Text} means 1.5 times\"");
+            context.Words.Find(degree, statement, $"how much more important is a number of times or a word of the house, such as \"say {degree.Text} means 1.5 times as important\"");
         }
     }
 
