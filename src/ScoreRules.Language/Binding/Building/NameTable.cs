@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -114,7 +115,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
             Within = BindContext.TitleOf(statement),
             Section = statement.Section,
             Notes = [.. new[] { note, listed }.OfType<string>()],
-            Suggestions = [.. near.Select(suggestion => new Suggestion($"did you mean \"{suggestion}\"?", new TextEdit(place, BindContext.Quote(suggestion)), safety))],
+            Suggestions = [.. near.Select(suggestion => new Suggestion($"did you mean \"{suggestion}\"?", new TextEdit(place, NameQuotes.Of(suggestion)), safety))],
         };
     }
 }

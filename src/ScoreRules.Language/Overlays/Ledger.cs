@@ -1,0 +1,48 @@
+using System.Collections.Immutable;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Overlays;
+
+/// <summary>Keeps account of all that is changed and dropped, and of which statements it touched.</summary>
+internal sealed class Ledger
+{
+    private readonly Dictionary<StatementSyntax, ImmutableArray<Amendment>> touched = new(ReferenceEqualityComparer.Instance);
+    private readonly List<Amendment> all = [];
+
+    /// <summary>Names taken away.</summary>
+    public DroppedNames Dropped { get; } = new();
+
+    /// <summary>Where changes carry dates of their own.</summary>
+    public List<SourceLocation> Dated { get; } = [];
+
+    /// <summary>Changes and drops of movements that no rule text declares; a spreadsheet may.</summary>
+    public List<StatementSyntax> UnknownMovements { get; } = [];
+
+    /// <summary>All amendments, in the order of their places.</summary>
+    public ImmutableArray<Amendment> All => [.. all.OrderBy(amendment => amendment.Place.Source.Layer).ThenBy(amendment => amendment.Place, Comparer<SourceLocation>.Create(SourceLocation.Compare))];
+
+    /// <summary>What was done to a statement.</summary>
+    public ImmutableArray<Amendment> Of(StatementSyntax statement) => touched.GetValueOrDefault(statement, []);
+
+    /// <summary>Notes that one statement takes the place of another.</summary>
+    public void Replace(StatementSyntax before, StatementSyntax after)
+    {
+        if (touched.TryGetValue(before, out var done))
+        {
+            touched[after] = done;
+        }
+    }
+
+    /// <summary>Enters an amendment.</summary>
+    /// <param name="amendment">The amendment.</param>
+    /// <param name="after">The statement as it is now; null when it was dropped.</param>
+    public void Enter(Amendment amendment, StatementSyntax? after)
+    {
+        all.Add(amendment);
+        if (after is not null)
+        {
+            touched[after] = [.. Of(after), amendment];
+        }
+    }
+}

@@ -1,0 +1,41 @@
+using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
+
+namespace ScoreRules.Language.Overlays;
+
+/// <summary>Words the findings about changes and drops.</summary>
+/// <param name="findings">Where they go.</param>
+internal sealed class OverlayFindings(DiagnosticBag findings)
+{
+    /// <summary>A finding about a change or drop.</summary>
+    public void Report(string code, string headline, StatementSyntax amending, SourceSpan? place, string label, Label[] others, params Suggestion[] suggestions) =>
+        findings.Add(new Diagnostic(code, Severity.Error, headline, new Label(place is { } span ? amending.At(span) : amending.HeadLocation, label))
+        {
+            Within = OverlayGrammar.KindOf(amending.Spec) is { } kind ? $"{(kind.IsDrop ? "drop" : "change")} {Things.Title(kind, amending)}" : amending.Spec.Words,
+            Section = amending.Section,
+            Others = [.. others],
+            Suggestions = [.. suggestions],
+        });
+
+    /// <summary>Nothing of that name is there.</summary>
+    public void Missing(OverlayKind kind, StatementSyntax amending, IEnumerable<string> known, StatementSyntax? own, string? note = null)
+    {
+        var verb = kind.IsDrop ? "drop" : "change";
+        var name = Things.NameIn(amending);
+        var near = name is null ? [] : NameSuggester.Nearest(name.Text, known);
+        Suggestion[] ways = own is not null ? [new Suggestion("it is declared in this house itself: write there what you want")]
+            : near.IsEmpty ? [new Suggestion(note ?? "scorerules words lists what the house that this one builds on declares; a house says which in its ruleset: \"builds on ...\"")]
+            : [.. near.Select(other => new Suggestion($"did you mean \"{other}\"?", new TextEdit(amending.At(name!.Span), Syntax.NameQuotes.Of(other)), near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))];
+        Report("SR2105", $"There is no {Things.Title(kind, amending)} to {verb}", amending, name?.Span, "not in what this house builds on", own is null ? [] : [new Label(own.HeadLocation, "this house's own")], ways);
+    }
+
+    /// <summary>A safety rule, or what it relies on, would be loosened.</summary>
+    public void Loosened(StatementSyntax amending, StatementSyntax safety, string headline, string why)
+    {
+        var caution = safety.Spec == RuleGrammar.Caution;
+        Report(caution ? "SR2109" : "SR2110", headline, amending, null, why, [new Label(safety.HeadLocation, caution ? "the caution" : "the safety rule")],
+            new Suggestion(caution ? "cautions of a house stay; add cautions of your own" : "a rule that asks who somebody is can only be made stricter: a lower tier, or fewer demands; a rule of your own can add to it"));
+    }
+}
