@@ -77,6 +77,7 @@ public sealed class RulesetReader
             Tiers = tiers,
             Words = words,
             Criteria = new CriterionBinder(context, info).Bind(statements),
+            Weights = new WeightsBinder(context, info).Bind(statements),
             Calls = calls,
             Recipes = recipes,
             Awards = [.. acting.OfType<AwardDefinition>()],
