@@ -29,7 +29,13 @@ public static class Judge
         var ruleset = reader.Bind([.. sheets]);
         var catalogue = CatalogueBuilder.Build(ruleset, findings);
         var judgement = new Judgement(sources, ruleset, catalogue, []);
-        return findings.HasErrors ? judgement with { Findings = findings.ToSorted() } : Rank(judgement with { Profile = Choose(ruleset, profile) }, findings);
+        if (findings.HasErrors)
+        {
+            return judgement with { Findings = findings.ToSorted() };
+        }
+
+        reader.CheckNames();
+        return Rank(judgement with { Profile = Choose(ruleset, profile) }, findings);
     }
 
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings)
@@ -37,6 +43,7 @@ public static class Judge
         var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
         var inferred = Infer(ruleset, catalogue, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
+        RuleFindings.Report(ruleset, inferred, findings);
         var scores = Scorer.Score(ruleset, inferred);
         ScoreFindings.Report(ruleset, inferred, scores, findings);
         var rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();

@@ -95,6 +95,18 @@ public sealed class RulesetReader
         return ruleset with { NotYetApplied = context.Later.ToList() };
     }
 
+    /// <summary>
+    /// Warns of names that are never used, one slip apart or used for two things, and of texts that swallowed a line. To be
+    /// asked, after <see cref="Bind"/>, only of a house that has no error: a name may be used in what could not be read.
+    /// </summary>
+    public void CheckNames()
+    {
+        new SwallowedLines(context).Report(statements);
+        UnusedNames.Report(context);
+        NearNames.Report(context);
+        SameNames.Report(context);
+    }
+
     private MovementBinder DeclareNames(IReadOnlyList<MovementDeclaration> fromSpreadsheets)
     {
         var movements = new MovementBinder(context, info);
@@ -139,6 +151,14 @@ public sealed class RulesetReader
         {
             context.CalledFacts.Add(statement.Head<NameSyntax>().Text, statement.HeadLocation, statement.Head<NameSyntax>());
         }
+        else if (statement.Spec == HouseGrammar.Ruleset)
+        {
+            DeclareOutcomes([.. statement.All(HouseGrammar.Judges).Select(line => line.Content)], statement);
+        }
+        else if (statement.Spec == EvidenceGrammar.Evidence)
+        {
+            DeclareOutcomes([.. statement.All(EvidenceGrammar.Ignores).SelectMany(line => line.Content)], statement);
+        }
         else if (statement.Spec == QuestionGrammar.Profile)
         {
             context.Profiles.Declare(statement.Head<NameSyntax>(), statement, statement.Head<NameSyntax>());
@@ -147,6 +167,14 @@ public sealed class RulesetReader
         if (statement.Find(Uniform.Named) is { } named)
         {
             context.Rules.Declare(named.Content, statement, named.Content);
+        }
+    }
+
+    private void DeclareOutcomes(NameSyntax[] names, StatementSyntax statement)
+    {
+        foreach (var name in names)
+        {
+            context.Outcomes.Add(name.Text, statement.At(name.Span), name);
         }
     }
 }
