@@ -40,12 +40,16 @@ public sealed class RulesetReader
     public DiagnosticBag Findings => context.Findings;
 
     /// <summary>Parses files and binds their vocabulary. The order of the files does not matter.</summary>
-    public static RulesetReader Read(IEnumerable<SourceText> files)
+    public static RulesetReader Read(IEnumerable<SourceText> files) =>
+        From(files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse));
+
+    /// <summary>Binds the vocabulary of files that were parsed before, in the order of their names.</summary>
+    internal static RulesetReader From(IEnumerable<FileSyntax> files)
     {
         var findings = new DiagnosticBag();
         var doubts = new Doubts();
         var read = new List<StatementSyntax>();
-        foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse))
+        foreach (var file in files)
         {
             findings.AddRange(file.Findings);
             read.AddRange(file.Statements);
@@ -120,6 +124,9 @@ public sealed class RulesetReader
         {
             DeclareOthers(statement);
         }
+
+        context.KnowsOutcomes = statements.Exists(statement => statement.Has(HouseGrammar.Judges))
+            && statements.TrueForAll(statement => statement.IsWhole || !(statement.Spec == HouseGrammar.Ruleset || statement.Spec == EvidenceGrammar.Evidence)) && !Findings.HasErrors;
 
         return movements;
     }

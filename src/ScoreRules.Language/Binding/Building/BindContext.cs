@@ -54,6 +54,9 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
     /// <summary>Outcomes that this house judges or ignores, by name only.</summary>
     public NameTable<NameSyntax> Outcomes { get; } = new("ruleset", "an outcome that this house judges or ignores", "SR6005", findings, doubts);
 
+    /// <summary>Whether all outcomes are known: the house says what it judges, and nothing of it was lost.</summary>
+    public bool KnowsOutcomes { get; set; }
+
     /// <summary>The attribute that describes the person who asks, or null.</summary>
     public AttributeDefinition? Person => Attributes.Names.Select(name => Attributes.TryFind(name)!).FirstOrDefault(attribute => attribute.IsAboutThePerson);
 

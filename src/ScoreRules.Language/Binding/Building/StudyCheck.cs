@@ -21,9 +21,14 @@ internal sealed class StudyCheck(BindContext context)
             context.Criteria.Find(criterion, statement);
         }
 
-        if (statement.Find(EvidenceGrammar.Outcome) is { } outcome && context.Outcomes.Names.Count > 0)
+        if (statement.Find(EvidenceGrammar.Outcome) is { } outcome && context.KnowsOutcomes)
         {
             context.Outcomes.Find(outcome.Content, statement, "only the outcome that the house judges moves a placement; name the others on the line \"ignores\" of the evidence");
+        }
+
+        foreach (var withdrawn in statement.All(EvidenceGrammar.Withdrawn))
+        {
+            Dates.Check(withdrawn.Content.Date, statement, context);
         }
 
         var findings = statement.All(EvidenceGrammar.Found).Concat(statement.All(EvidenceGrammar.Measured)).Select(line => line.Content).ToList();
@@ -39,6 +44,14 @@ internal sealed class StudyCheck(BindContext context)
         }
 
         lines.Check(known ? findings : [], statement);
+    }
+
+    private void CheckAmounts(FindingSyntax finding, StatementSyntax statement)
+    {
+        foreach (var (side, word) in new[] { (finding.First, "more"), (finding.Second, "less") }.Where(pair => pair.Item1.Key is not ("more" or "less")))
+        {
+            context.Error("SR3001", $"A study of amounts compares \"more\" with \"less\", and \"{side.Text}\" is neither", statement, side.Span, "", new Suggestion($"write \"{word}\", if it is meant", new TextEdit(statement.At(side.Span), word)));
+        }
     }
 
     // Whether both names are known: only then can lines be held against one another.
@@ -57,6 +70,11 @@ internal sealed class StudyCheck(BindContext context)
         if (level is { Level: "classes of", Of: { } name } && context.Attributes.Find(name, statement) is { IsWord: true } attribute)
         {
             codes.Of(attribute, [finding.First, finding.Second], statement);
+        }
+
+        else if (level is { Level: "amounts of" })
+        {
+            CheckAmounts(finding, statement);
         }
 
         return true;

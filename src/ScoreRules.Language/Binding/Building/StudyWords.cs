@@ -8,6 +8,7 @@ namespace ScoreRules.Language.Binding.Building;
 internal sealed class StudyWords(BindContext context)
 {
     private const string Same = "about the same";
+    private readonly Numbers numbers = new(context);
 
     /// <summary>Reports words that are not defined, or that mean another kind of thing.</summary>
     public void Check(FindingSyntax finding, StatementSyntax statement)
@@ -21,6 +22,18 @@ internal sealed class StudyWords(BindContext context)
         else if (finding.Verdict == StudyVerdict.AboutTheSame)
         {
             CheckSame(finding, statement);
+        }
+        else if (finding.Amount?.Value is { } amount && numbers.HasOneUnit(amount, statement))
+        {
+            CheckUnit(amount, finding.Verdict == StudyVerdict.Within ? ["points"] : ["points", "sd", "%"], statement);
+        }
+    }
+
+    private void CheckUnit(ValueSyntax amount, string[] units, StatementSyntax statement)
+    {
+        if (!units.Contains(amount.Unit, StringComparer.Ordinal))
+        {
+            context.Error("SR3003", $"What a study found is told in {string.Join(", ", units)}", statement, amount.Span, amount.Unit is null ? "no unit" : $"in {amount.Unit}", new Suggestion($"write the unit behind the number, such as \"3 {units[0]}\""));
         }
     }
 
@@ -38,7 +51,7 @@ internal sealed class StudyWords(BindContext context)
 
     private void Expect(SayDefinition? word, SayBound bound, string example, NameSyntax place, StatementSyntax statement)
     {
-        if (word is not null && (word.Bound != bound || word.Unit != "points"))
+        if (word is not null && (word.Bound != bound || word.Unit != "points") && context.ReportedWords.Add(("say", word.Info.Name!)))
         {
             context.Report("SR6006", Severity.Error, $"\"{word.Info.Name}\" is not defined as something a study can find", statement, place.Span, "used here", [new Label(word.Info.Location, "defined here")],
                 new Suggestion($"define it as for example \"say {word.Info.Name} means {example}\""));
