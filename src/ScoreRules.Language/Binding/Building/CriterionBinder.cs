@@ -56,10 +56,10 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
             return targets is null ? null : new CriterionWeight(null, targets.Value, statement.At(line.Span));
         }
 
-        if (value.IsUnknown || value.Unit is not null || value.Number <= 0)
+        if (value.IsUnknown || value.Unit is not (null or "parts") || value.Number <= 0)
         {
-            var label = value.IsUnknown ? "unknown" : value.Unit is not null ? "a plain number is meant" : "not above 0";
-            context.Error("SR5003", "A weight is a plain number above 0", statement, value.Span, label, new Suggestion("write for example \"counts 10\"; weights need not total 100"));
+            var label = value.IsUnknown ? "unknown" : value.Unit is not (null or "parts") ? "parts are meant" : "not above 0";
+            context.Error("SR5003", "A weight is a number of parts above 0", statement, value.Span, label, new Suggestion("write for example \"counts 10 parts\"; parts need not total 100"));
             return null;
         }
 

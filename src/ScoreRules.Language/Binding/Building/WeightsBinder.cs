@@ -23,7 +23,16 @@ internal sealed class WeightsBinder(BindContext context, InfoBinder info)
         var comparisons = statement.All(ScoringGrammar.Importance).Select(line => Compare(line, statement)).ToList();
         var sound = AllDiffer(order, statement) && IsOneKind(statement);
         var said = info.Bind(statement);
-        return sound && !mentions.Contains(null) && !comparisons.Contains(null) ? new WeightsDefinition(said, [.. mentions!], [.. comparisons!]) : null;
+        NoteScope(said, statement);
+        return sound && mentions.Count + comparisons.Count > 0 && !mentions.Contains(null) && !comparisons.Contains(null) ? new WeightsDefinition(said, [.. mentions!], [.. comparisons!]) : null;
+    }
+
+    private void NoteScope(StatementInfo said, StatementSyntax statement)
+    {
+        if (!said.OnlyFor.IsEmpty || !said.ExceptFor.IsEmpty)
+        {
+            context.Later.Add("weights: only for, except for", statement.HeadLocation);
+        }
     }
 
     private CriterionMention? Mention(NameSyntax name, StatementSyntax statement) =>
@@ -97,7 +106,7 @@ internal sealed class WeightsBinder(BindContext context, InfoBinder info)
 
     private double? Word(NameSyntax name, StatementSyntax statement)
     {
-        if (context.Words.Find(name, statement, $"how much more important is a number of times or a word of the house, such as \"say {name.Text} means 1.5 times\"") is not { } word)
+        if (context.Words.Find(name, statement, $"how much more important is a number of times or a word of the house, such as \"say {name.Text} means 1.5 times as important\"") is not { } word)
         {
             return null;
         }
@@ -108,7 +117,7 @@ internal sealed class WeightsBinder(BindContext context, InfoBinder info)
         }
 
         context.Report("SR3003", Severity.Error, $"\"{name.Text}\" does not say how many times more important", statement, name.Span, "a word for more than 1 time stands here", [new Label(word.Info.Location, "defined here")],
-            new Suggestion($"define a word such as \"say a little means 1.5 times\", or write a number of times"));
+            new Suggestion($"define a word such as \"say a little means 1.5 times as important\", or write a number of times"));
         return null;
     }
 }
