@@ -9,6 +9,8 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds what a ruleset says about itself, and its prose.</summary>
 internal sealed class HouseBinder(BindContext context, InfoBinder info)
 {
+    private readonly Codes codes = new(context);
+
     /// <summary>The house, or null when no statement says which.</summary>
     public HouseHeader? Bind(IEnumerable<StatementSyntax> statements)
     {
@@ -44,10 +46,22 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             CheckedBy = checkedBy?.By.Text,
             Judges = statement.Find(HouseGrammar.Judges)?.Content.Text,
             MeantFor = statement.Find(HouseGrammar.MeantFor)?.Content.Text,
-            UnsuitableFor = [.. (statement.Find(HouseGrammar.UnsuitableFor)?.Content ?? []).Select(name => name.Text)],
+            UnsuitableFor = Unsuitable(statement),
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
         };
+    }
+
+    // A misspelt word must not take a warning away, so the list is closed where a house can describe a person.
+    private ImmutableArray<string> Unsuitable(StatementSyntax statement)
+    {
+        NameSyntax[] names = statement.Find(HouseGrammar.UnsuitableFor)?.Content ?? [];
+        if (context.Person is { } person)
+        {
+            codes.Of(person, names, statement);
+        }
+
+        return [.. names.Select(name => name.Text)];
     }
 
     private static int Count(QuantitySyntax? number, int otherwise) => number is null ? otherwise : (int)Math.Clamp(number.Number, 0, 99);
