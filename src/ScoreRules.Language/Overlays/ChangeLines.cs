@@ -7,7 +7,7 @@ using ScoreRules.Language.Syntax.Tree;
 namespace ScoreRules.Language.Overlays;
 
 /// <summary>Checks that the lines of a change fit what they change, and takes its dates apart.</summary>
-internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
+internal sealed class ChangeLines(OverlayFindings report)
 {
     private static readonly ImmutableArray<ClauseSpec> OfOneHouse = [HouseGrammar.Version, HouseGrammar.BuildsOn, HouseGrammar.WrittenBy, HouseGrammar.Checked];
     private static readonly ImmutableArray<ClauseSpec> Remarks = [Uniform.Because, Uniform.Note, Uniform.Source];
@@ -84,7 +84,7 @@ internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
             .Where(spec => spec.Starter.Length > 0 && spec != Uniform.Named).Select(spec => spec.Starter).Take(8);
 
     // Dates on a change are its own. If it says nothing else, they are those of the thing: "change movement leg press, from 1 June 2032".
-    private ImmutableArray<LinePart> WithoutDates(ImmutableArray<LinePart> parts, StatementSyntax change)
+    private static ImmutableArray<LinePart> WithoutDates(ImmutableArray<LinePart> parts, StatementSyntax change)
     {
         var dates = parts.Where(part => part.Clause.Spec == Uniform.From || part.Clause.Spec == Uniform.Until).ToList();
         if (dates.Count == 0 || parts.All(part => dates.Contains(part) || Remarks.Contains(part.Clause.Spec)) && change.First is not ClauseSyntax<SaySyntax>)
@@ -92,7 +92,6 @@ internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
             return parts;
         }
 
-        ledger.Dated.AddRange(dates.Select(part => change.At(part.Span)));
         return parts.RemoveRange(dates);
     }
 }

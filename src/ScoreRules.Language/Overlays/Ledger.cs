@@ -13,14 +13,11 @@ internal sealed class Ledger
     /// <summary>Names taken away.</summary>
     public DroppedNames Dropped { get; } = new();
 
-    /// <summary>Where changes carry dates of their own.</summary>
-    public List<SourceLocation> Dated { get; } = [];
-
-    /// <summary>Changes and drops of movements that no rule text declares; a spreadsheet may.</summary>
-    public List<StatementSyntax> UnknownMovements { get; } = [];
+    /// <summary>Changes and drops that are not in force on the day of the ranking.</summary>
+    public List<StatementSyntax> NotInForce { get; } = [];
 
     /// <summary>All amendments, in the order of their places.</summary>
-    public ImmutableArray<Amendment> All => [.. all.OrderBy(amendment => amendment.Place.Source.Layer).ThenBy(amendment => amendment.Place, Comparer<SourceLocation>.Create(SourceLocation.Compare))];
+    public ImmutableArray<Amendment> All => [.. all.OrderBy(amendment => amendment.Place.Source.Floor).ThenBy(amendment => amendment.Place, Comparer<SourceLocation>.Create(SourceLocation.Compare))];
 
     /// <summary>What was done to a statement.</summary>
     public ImmutableArray<Amendment> Of(StatementSyntax statement) => touched.GetValueOrDefault(statement, []);

@@ -1,5 +1,6 @@
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
 
@@ -37,5 +38,29 @@ internal sealed class OverlayFindings(DiagnosticBag findings)
         var caution = safety.Spec == RuleGrammar.Caution;
         Report(caution ? "SR2109" : "SR2110", headline, amending, null, why, [new Label(safety.HeadLocation, caution ? "the caution" : "the safety rule")],
             new Suggestion(caution ? "cautions of a house stay; add cautions of your own" : "a rule that asks who somebody is can only be made stricter: a lower tier, or fewer demands; a rule of your own can add to it"));
+    }
+
+    /// <summary>A caution can be neither changed nor dropped.</summary>
+    public void CautionStays(OverlayKind kind, StatementSyntax amending, IEnumerable<StatementSyntax> among)
+    {
+        var text = (amending.First as ClauseSyntax<TextSyntax>)?.Content.Text;
+        var caution = among.FirstOrDefault(statement => statement.Spec == RuleGrammar.Caution && statement.First is not null && string.Equals(statement.Head<TextSyntax>().Text, text, StringComparison.OrdinalIgnoreCase));
+        Report("SR2109", $"A caution cannot be {(kind.IsDrop ? "dropped" : "changed")}", amending, null, "not possible", caution is null ? [] : [new Label(caution.HeadLocation, "the caution")],
+            new Suggestion("cautions of a house stay; add cautions of your own"));
+    }
+
+    /// <summary>A change is about several statements at once.</summary>
+    public void Several(Resolved change) =>
+        Report("SR2108", $"There are several statements for {Things.Title(change.Kind, change.Amending)}, and the change does not say which", change.Amending, null, "which one",
+            [.. change.Things.Take(3).Select(thing => new Label(thing.HeadLocation, "one of them"))], new Suggestion("drop them all, then say anew what you want"));
+
+    /// <summary>A house declares again what a house below declares.</summary>
+    public void Redeclared(StatementSyntax statement, StatementSyntax earlier, string house)
+    {
+        var name = statement.Find(Uniform.Named)?.Content ?? Things.NameOf(statement);
+        var what = name is null ? $"\"{statement.Spec.Words}\"" : $"\"{name.Text}\"";
+        var kind = statement.Has(Uniform.Named) ? "rule" : statement.Spec.Words;
+        Report("SR2106", $"{what} {(name is null ? "stand" : "is declared")} in {house} already", statement, name?.Span, "declared again", [new Label(earlier.HeadLocation, $"in {house}")],
+            new Suggestion($"write \"change {kind}{(name is null ? "" : " " + Syntax.NameQuotes.Of(name.Text))}\" and below it, set in, only the lines that differ"));
     }
 }

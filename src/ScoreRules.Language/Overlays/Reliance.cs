@@ -10,6 +10,7 @@ internal sealed class Reliance
     private readonly ILookup<string, StatementSyntax> makers;
     private readonly HashSet<string> aboutThePerson;
     private readonly Dictionary<string, StatementSyntax> reliedOn = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, StatementSyntax> named = new(StringComparer.Ordinal);
 
     /// <summary>Looks through statements.</summary>
     public Reliance(IReadOnlyCollection<StatementSyntax> statements)
@@ -20,6 +21,11 @@ internal sealed class Reliance
             .Select(statement => statement.Head<NameSyntax>().Key).Append("audience").ToHashSet(StringComparer.Ordinal);
         foreach (var safety in statements.Where(statement => statement.Spec == RuleGrammar.Caution || IsSafety(statement)).OrderBy(statement => statement.Spec != RuleGrammar.Caution))
         {
+            if (safety.Find(Uniform.Named) is { } own)
+            {
+                named.TryAdd(own.Content.Key, safety);
+            }
+
             foreach (var name in Used(safety).Where(name => makers.Contains(name)))
             {
                 reliedOn.TryAdd(name, safety);
@@ -30,6 +36,9 @@ internal sealed class Reliance
     /// <summary>Whether a statement caps or leaves out by what a person is: then it may only be tightened.</summary>
     public bool IsSafety(StatementSyntax statement) =>
         statement.First is not null && (statement.Spec == RuleGrammar.NeverAbove || statement.Spec == RuleGrammar.LeaveOut) && Used(statement).Any(aboutThePerson.Contains);
+
+    /// <summary>The caution or safety rule of a name; null when there is none.</summary>
+    public StatementSyntax? Named(string key) => named.GetValueOrDefault(key);
 
     /// <summary>The caution or safety rule that relies on a call or recipe; null when none does.</summary>
     public StatementSyntax? ReliesOn(StatementSyntax maker) =>

@@ -1,3 +1,4 @@
+using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -29,9 +30,15 @@ internal sealed class StatementComposer(StatementSyntax under)
 
     /// <summary>The composed statement.</summary>
     /// <param name="isWhole">Whether every line it was made of could be read.</param>
-    public StatementSyntax ToStatement(bool isWhole)
+    /// <param name="findings">Where findings go about lines that do not go together.</param>
+    public StatementSyntax ToStatement(bool isWhole, DiagnosticBag? findings = null)
     {
-        var read = SyntaxParser.Parse(text.ToText()).Statements[0];
-        return read with { Section = under.Section, IsWhole = isWhole };
+        var file = SyntaxParser.Parse(text.ToText());
+        if (isWhole)
+        {
+            findings?.AddRange(file.Findings);
+        }
+
+        return file.Statements[0] with { Section = under.Section, IsWhole = isWhole && file.Findings.IsEmpty };
     }
 }

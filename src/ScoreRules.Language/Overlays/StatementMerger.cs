@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -29,10 +30,11 @@ internal sealed class StatementMerger
     /// <param name="change">The change.</param>
     /// <param name="said">The parts of the change that have an effect.</param>
     /// <param name="houses">Names of the houses by layer.</param>
-    public static MergedStatement Merge(StatementSyntax under, StatementSyntax change, ImmutableArray<LinePart> said, ImmutableArray<string> houses) =>
-        new StatementMerger(under, change, said, houses).Merge();
+    /// <param name="findings">Where findings go about lines that do not go together.</param>
+    public static MergedStatement Merge(StatementSyntax under, StatementSyntax change, ImmutableArray<LinePart> said, ImmutableArray<string> houses, DiagnosticBag findings) =>
+        new StatementMerger(under, change, said, houses).Merge(findings);
 
-    private MergedStatement Merge()
+    private MergedStatement Merge(DiagnosticBag findings)
     {
         WriteHead();
         var open = said.Where(part => part.Key is not (LineParts.Added or LineParts.Head)).Select(part => part.Key).Distinct(StringComparer.Ordinal).ToList();
@@ -58,7 +60,7 @@ internal sealed class StatementMerger
             Add([part]);
         }
 
-        return new MergedStatement(composer.ToStatement(under.IsWhole && change.IsWhole), amended.ToImmutable());
+        return new MergedStatement(composer.ToStatement(under.IsWhole && change.IsWhole, findings), amended.ToImmutable());
     }
 
     private void WriteHead()
@@ -190,7 +192,7 @@ internal sealed class StatementMerger
     private void Note(string text, SourceSpan place, string? old, SourceSpan oldPlace)
     {
         var before = old is null ? null : under.At(oldPlace);
-        amended.Add(new AmendedLine(text, change.At(place), old, before, before is null ? null : houses[before.Source.Layer]));
+        amended.Add(new AmendedLine(text, change.At(place), old, before, before is null ? null : houses[before.Source.Floor]));
     }
 
     private static string Together(ImmutableArray<LinePart> parts, StatementSyntax of) => string.Join("; ", parts.Select(part => part.TextIn(of.Source)));

@@ -29,14 +29,17 @@ public sealed class SourceText
         : this(under.Path, text)
     {
         this.pieces = pieces;
-        Layer = under.Layer;
+        (Layer, IsOfBase) = (under.Layer, under.IsOfBase);
     }
 
     /// <summary>Name to print in messages.</summary>
     public string Path { get; }
 
-    /// <summary>Which house of a chain it belongs to: 0 for what all share, 1 for the base of all, and so on.</summary>
+    /// <summary>Which house of a chain it belongs to: 1 for the base of all, 2 for the house that builds on it, and so on; 0 when not said.</summary>
     public int Layer { get; init; }
+
+    /// <summary>Whether another house builds on the one it belongs to.</summary>
+    public bool IsOfBase { get; init; }
 
     /// <summary>The whole text.</summary>
     public string Text { get; }
@@ -44,8 +47,11 @@ public sealed class SourceText
     /// <summary>Whether it stands in a folder named "shared", so that a clash with a house's own file is the house's to mend.</summary>
     public bool IsShared => Path.Split('/').AsSpan()[..^1].Contains("shared", StringComparer.Ordinal);
 
-    /// <summary>Whether it is the house's own: neither shared with other houses nor built into the program.</summary>
-    public bool IsOwn => !IsShared && !Path.StartsWith('(');
+    /// <summary>Whether it is the house's own: neither shared with other houses, nor of a house below, nor built into the program.</summary>
+    public bool IsOwn => !IsShared && !IsOfBase && !Path.StartsWith('(');
+
+    /// <summary>The floor it stands on: 0 for what all houses share, 1 for the base of all, and so on.</summary>
+    public int Floor => IsShared ? 0 : Math.Max(1, Layer);
 
     /// <summary>Number of lines; an empty text has one.</summary>
     public int LineCount => lineStarts.Count;

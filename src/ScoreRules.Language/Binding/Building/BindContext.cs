@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Overlays;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -19,6 +20,12 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
 
     /// <summary>What was read but has no effect yet.</summary>
     public LaterList Later { get; } = new();
+
+    /// <summary>What houses changed and dropped of those below them.</summary>
+    public Ledger Ledger { get; init; } = new();
+
+    /// <summary>Where statements say from or until when they are in force.</summary>
+    public List<SourceLocation> Dated { get; } = [];
 
     /// <summary>Attributes.</summary>
     public NameTable<AttributeDefinition> Attributes { get; } = new("attribute", "something a movement can be described by", "SR2003", findings, doubts);
