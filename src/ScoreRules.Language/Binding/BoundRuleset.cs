@@ -66,6 +66,9 @@ public sealed record BoundRuleset
     /// <summary>Prose.</summary>
     public ImmutableArray<PhilosophyText> Philosophy { get; init; } = [];
 
+    /// <summary>The houses it builds on, the base of all first.</summary>
+    public ImmutableArray<BaseHouse> Bases { get; init; } = [];
+
     /// <summary>What was changed and dropped of the houses it builds on.</summary>
     public ImmutableArray<Amendment> Amendments { get; init; } = [];
 

@@ -103,7 +103,7 @@ public sealed class RulesetReader
             DateCheck.Missing(context);
         }
 
-        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All }, context.Dated.Count > 0 ? day : null);
+        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All, Bases = context.Ledger.Bases }, context.Dated.Count > 0 ? day : null);
     }
 
     /// <summary>

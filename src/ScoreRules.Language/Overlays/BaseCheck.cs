@@ -75,7 +75,7 @@ internal sealed class BaseCheck(ImmutableArray<string> nearby, DiagnosticBag fin
             Report("SR2101", $"There is no house \"{name.Text}\" to build on", ruleset, name.Span, "found in no folder beside this one", [],
                 near.IsEmpty
                     ? new Suggestion(nearby.IsEmpty ? "put the folder of that house beside the folder of this one" : $"houses beside this one: {string.Join(", ", nearby.Distinct(StringComparer.Ordinal).Take(8))}")
-                    : new Suggestion($"did you mean \"{near[0]}\"?", new TextEdit(ruleset.At(name.Span), NameQuotes.Of(near[0])), near.Length == 1 ? EditSafety.Safe : EditSafety.Shown));
+                    : new Suggestion($"did you mean \"{near[0]}\"?", new TextEdit(ruleset.At(name.Span), NameQuotes.Of(near[0])), EditSafety.Shown));
         }
     }
 

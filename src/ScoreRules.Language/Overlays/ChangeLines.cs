@@ -83,15 +83,16 @@ internal sealed class ChangeLines(OverlayFindings report)
         new[] { OverlayGrammar.Points, OverlayGrammar.NeverAbove, (ClauseSpec)OverlayGrammar.NeverBelow }.Where(spec => Fits(spec, thing)).Concat(thing.Lines.Select(use => use.Spec))
             .Where(spec => spec.Starter.Length > 0 && spec != Uniform.Named).Select(spec => spec.Starter).Take(8);
 
-    // Dates on a change are its own. If it says nothing else, they are those of the thing: "change movement leg press, from 1 June 2032".
-    private static ImmutableArray<LinePart> WithoutDates(ImmutableArray<LinePart> parts, StatementSyntax change)
-    {
-        var dates = parts.Where(part => part.Clause.Spec == Uniform.From || part.Clause.Spec == Uniform.Until).ToList();
-        if (dates.Count == 0 || parts.All(part => dates.Contains(part) || Remarks.Contains(part.Clause.Spec)) && change.First is not ClauseSyntax<SaySyntax>)
-        {
-            return parts;
-        }
+    /// <summary>
+    /// Whether the dates of a change are those of the thing, because it says nothing else: <c>change movement leg press</c> and
+    /// <c>from 1 June 2032</c>. Otherwise they say when the change itself is in force.
+    /// </summary>
+    public static bool DatesTheThing(StatementSyntax change) =>
+        OverlayGrammar.KindOf(change.Spec) is { IsDrop: false } && change.First is not ClauseSyntax<SaySyntax>
+        && change.Lines.Any(IsDate) && change.Lines.All(line => IsDate(line) || Remarks.Contains(line.Spec));
 
-        return parts.RemoveRange(dates);
-    }
+    private static ImmutableArray<LinePart> WithoutDates(ImmutableArray<LinePart> parts, StatementSyntax change) =>
+        DatesTheThing(change) ? parts : parts.RemoveAll(part => IsDate(part.Clause));
+
+    private static bool IsDate(ClauseSyntax line) => line.Spec == Uniform.From || line.Spec == Uniform.Until;
 }

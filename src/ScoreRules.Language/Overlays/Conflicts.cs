@@ -35,7 +35,7 @@ internal sealed class Conflicts(OverlayFindings report)
         var title = Things.Title(next.Kind, next.Amending);
         var headline = earlier.Kind.IsDrop && next.Kind.IsDrop ? $"{Capital(title)} is dropped twice"
             : earlier.Kind.IsDrop || next.Kind.IsDrop ? $"{Capital(title)} is changed and dropped"
-            : $"{Capital(title)} is changed twice in one line";
+            : $"One line of {title} is changed twice";
         report.Report("SR2107", headline, next.Amending, null, "second time", [new Label(earlier.Amending.HeadLocation, "first time")], new Suggestion("keep one of the two"));
     }
 

@@ -10,6 +10,9 @@ internal sealed class Ledger
     private readonly Dictionary<StatementSyntax, ImmutableArray<Amendment>> touched = new(ReferenceEqualityComparer.Instance);
     private readonly List<Amendment> all = [];
 
+    /// <summary>The houses below, the base of all first.</summary>
+    public ImmutableArray<BaseHouse> Bases { get; set; } = [];
+
     /// <summary>Names taken away.</summary>
     public DroppedNames Dropped { get; } = new();
 

@@ -14,7 +14,8 @@ internal sealed class OverlayFindings(DiagnosticBag findings)
     public void Report(string code, string headline, StatementSyntax amending, SourceSpan? place, string label, Label[] others, params Suggestion[] suggestions) =>
         findings.Add(new Diagnostic(code, Severity.Error, headline, new Label(place is { } span ? amending.At(span) : amending.HeadLocation, label))
         {
-            Within = OverlayGrammar.KindOf(amending.Spec) is { } kind ? $"{(kind.IsDrop ? "drop" : "change")} {Things.Title(kind, amending)}" : amending.Spec.Words,
+            Within = OverlayGrammar.KindOf(amending.Spec) is { } kind ? $"{(kind.IsDrop ? "drop" : "change")} {Things.Title(kind, amending)}"
+                : Things.NameOf(amending) is { } name ? $"{amending.Spec.Words} \"{name.Text}\"" : amending.Spec.Words,
             Section = amending.Section,
             Others = [.. others],
             Suggestions = [.. suggestions],
@@ -29,7 +30,8 @@ internal sealed class OverlayFindings(DiagnosticBag findings)
         Suggestion[] ways = own is not null ? [new Suggestion("it is declared in this house itself: write there what you want")]
             : near.IsEmpty ? [new Suggestion(note ?? "scorerules words lists what the house that this one builds on declares; a house says which in its ruleset: \"builds on ...\"")]
             : [.. near.Select(other => new Suggestion($"did you mean \"{other}\"?", new TextEdit(amending.At(name!.Span), Syntax.NameQuotes.Of(other)), near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))];
-        Report("SR2105", $"There is no {Things.Title(kind, amending)} to {verb}", amending, name?.Span, "not in what this house builds on", own is null ? [] : [new Label(own.HeadLocation, "this house's own")], ways);
+        var headline = kind.Of is not null && Things.IsSingle(kind.Of) ? $"No house below says \"{kind.Words}\", so there is nothing to {verb}" : $"There is no {Things.Title(kind, amending)} to {verb}";
+        Report("SR2105", headline, amending, name?.Span, "not in what this house builds on", own is null ? [] : [new Label(own.HeadLocation, "this house's own")], ways);
     }
 
     /// <summary>A safety rule, or what it relies on, would be loosened.</summary>
@@ -44,10 +46,13 @@ internal sealed class OverlayFindings(DiagnosticBag findings)
     public void CautionStays(OverlayKind kind, StatementSyntax amending, IEnumerable<StatementSyntax> among)
     {
         var text = (amending.First as ClauseSyntax<TextSyntax>)?.Content.Text;
-        var caution = among.FirstOrDefault(statement => statement.Spec == RuleGrammar.Caution && statement.First is not null && string.Equals(statement.Head<TextSyntax>().Text, text, StringComparison.OrdinalIgnoreCase));
+        CautionStays(kind, amending, among.FirstOrDefault(statement => statement.Spec == RuleGrammar.Caution && statement.First is not null && string.Equals(statement.Head<TextSyntax>().Text, text, StringComparison.OrdinalIgnoreCase)));
+    }
+
+    /// <summary>A caution, if it was found, can be neither changed nor dropped.</summary>
+    public void CautionStays(OverlayKind kind, StatementSyntax amending, StatementSyntax? caution) =>
         Report("SR2109", $"A caution cannot be {(kind.IsDrop ? "dropped" : "changed")}", amending, null, "not possible", caution is null ? [] : [new Label(caution.HeadLocation, "the caution")],
             new Suggestion("cautions of a house stay; add cautions of your own"));
-    }
 
     /// <summary>A change is about several statements at once.</summary>
     public void Several(Resolved change) =>

@@ -42,6 +42,7 @@ internal sealed class OverlayMerger
         var top = layers.Count == 0 ? 0 : layers.Keys.Max();
         var names = Enumerable.Range(0, top + 1).Select(floor => floor == 0 ? "what all houses share" : layers.TryGetValue(floor, out var layer) && Ruleset(layer) is { } ruleset ? ruleset.Head<NameSyntax>().Text : "this house");
         var merger = new OverlayMerger([.. names], date, findings);
+        merger.ledger.Bases = [.. rulesets.SkipLast(1).Select(house => new BaseHouse(house.Head<NameSyntax>().Text, house.Find(HouseGrammar.Version)?.Content.Text ?? ""))];
         foreach (var layer in layers.Values)
         {
             merger.Add(layer);
@@ -87,7 +88,7 @@ internal sealed class OverlayMerger
             {
                 report.Missing(kind, amending, Things.Names(kind, among), Things.Find(kind, amending, own).FirstOrDefault());
             }
-            else if (Validity.Covers(amending, date))
+            else if (ChangeLines.DatesTheThing(amending) || Validity.Covers(amending, date))
             {
                 resolved.Add(new Resolved(amending, kind, [.. things]));
             }
@@ -147,7 +148,7 @@ internal sealed class OverlayMerger
     private Amendment Amendment(Resolved change, AmendmentAction action, ImmutableArray<AmendedLine> lines)
     {
         var because = change.Amending.All(Uniform.Because).Select(line => line.Content.Text).ToList();
-        return new Amendment(action, Things.Title(change.Kind, change.Amending), HouseOf(change.Amending), change.Amending.HeadLocation, houses[change.Things[0].Source.Floor], change.Things[0].HeadLocation)
+        return new Amendment(action, change.Kind.Words, Things.Title(change.Kind, change.Amending), HouseOf(change.Amending), change.Amending.HeadLocation, houses[change.Things[0].Source.Floor], change.Things[0].HeadLocation)
         {
             Lines = lines,
             Because = because.Count == 0 ? null : string.Join(" ", because),

@@ -14,6 +14,12 @@ internal sealed class SafetyGate(Reliance safety, OverlayFindings report)
     {
         foreach (var thing in change.Things)
         {
+            if (thing.Spec == RuleGrammar.Caution)
+            {
+                report.CautionStays(change.Kind, change.Amending, thing);
+                return false;
+            }
+
             if (safety.ReliesOn(thing) is { } protector)
             {
                 report.Loosened(change.Amending, protector, $"\"{thing.Head<NameSyntax>().Text}\" decides whom a {(protector.Spec == RuleGrammar.Caution ? "caution" : "safety rule")} reaches", "would change whom it reaches");

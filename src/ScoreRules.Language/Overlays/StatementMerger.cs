@@ -183,7 +183,8 @@ internal sealed class StatementMerger
 
     private void Note(ImmutableArray<LinePart> after, ImmutableArray<LinePart> before)
     {
-        if (after[0].Clause.Spec != Uniform.Note)
+        // Remarks are no change, and a reason is told with the change itself.
+        if (after[0].Clause.Spec != Uniform.Note && !(after[0].Clause.Spec == Uniform.Because && before.IsEmpty))
         {
             Note(Together(after, change), after[0].Clause.Span, before.IsEmpty ? null : Together(before, under), before.IsEmpty ? default : before[0].Span);
         }
