@@ -42,7 +42,7 @@ public sealed class RulesetReader
     /// <summary>Targets and sub-targets, as far as they can be known before movements are.</summary>
     public ImmutableArray<TargetDefinition> Targets { get; }
 
-    /// <summary>Whether every house that it builds on was found; otherwise only what all houses share is read.</summary>
+    /// <summary>Whether every house that it builds on was found; otherwise nothing but its head is read.</summary>
     public bool IsComplete { get; }
 
     /// <summary>All findings so far.</summary>
@@ -98,7 +98,7 @@ public sealed class RulesetReader
         };
         new LaterBinder(context, info).Bind(statements);
         OverrideCheck.Report(acting, context.Findings);
-        if (day is null)
+        if (day is null && statements.All(statement => statement.Spec != HouseGrammar.Ruleset || (statement.IsWhole && !statement.Has(HouseGrammar.Checked))))
         {
             DateCheck.Missing(context);
         }
@@ -124,6 +124,11 @@ public sealed class RulesetReader
         foreach (var text in texts)
         {
             doubts.Add(text.Kind, text.Text);
+        }
+
+        foreach (var tier in ledger.DoubtfulTiers)
+        {
+            doubts.Add("tiers", tier);
         }
 
         return doubts;

@@ -7,31 +7,33 @@ using ScoreRules.Language.Syntax.Tree;
 namespace ScoreRules.Language.Overlays;
 
 /// <summary>Checks that the lines of a change fit what they change, and takes its dates apart.</summary>
-internal sealed class ChangeLines(OverlayFindings report)
+internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
 {
     private static readonly ImmutableArray<ClauseSpec> OfOneHouse = [HouseGrammar.Version, HouseGrammar.BuildsOn, HouseGrammar.WrittenBy, HouseGrammar.Checked];
     private static readonly ImmutableArray<ClauseSpec> Remarks = [Uniform.Because, Uniform.Note, Uniform.Source];
 
-    /// <summary>The parts of a change that have an effect on a statement; null when one does not fit, which is reported.</summary>
-    public ImmutableArray<LinePart>? Of(StatementSyntax change, StatementSyntax thing)
+    /// <summary>The parts of a change that have an effect on a statement; one that does not fit is reported and has none.</summary>
+    public ImmutableArray<LinePart> Of(StatementSyntax change, StatementSyntax thing)
     {
         var parts = LineParts.Of(change, thing.Spec == RuleGrammar.WorkOut);
+        var fitting = parts.ToList();
         foreach (var part in parts)
         {
             if (WhyNot(part, parts, thing) is { } fault)
             {
                 report.Report("SR2111", fault.Headline, change, part.Span, "does not fit", [new Label(thing.HeadLocation, "what is changed")], new Suggestion(fault.Advice));
-                return null;
+                ledger.Doubt(part.Clause is ClauseSyntax<ChangedTierSyntax> tier ? [tier] : []);
+                fitting.Remove(part);
             }
         }
 
         if (parts.All(part => part.Clause.Spec == Uniform.Note) && change.First is not ClauseSyntax<SaySyntax> && change.IsWhole)
         {
             report.Report("SR2111", "This change changes nothing", change, null, "no line below it", [new Label(thing.HeadLocation, "what is changed")], new Suggestion("set in below it, write the lines that shall stand in place of the old ones"));
-            return null;
+            return [];
         }
 
-        return WithoutDates(parts, change);
+        return WithoutDates([.. fitting], change);
     }
 
     private static (string Headline, string Advice)? WhyNot(LinePart part, ImmutableArray<LinePart> all, StatementSyntax thing)

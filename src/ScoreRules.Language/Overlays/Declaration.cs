@@ -8,9 +8,9 @@ internal static class Declaration
 {
     /// <summary>What it declares; null for nothing that could clash. Several statements may call one fact.</summary>
     public static string? Of(StatementSyntax statement) =>
-        statement.First is null || statement.Spec == RuleGrammar.Call ? null
+        Things.IsSingle(statement.Spec) ? statement.Spec.Words
+        : statement.First is null || statement.Spec == RuleGrammar.Call ? null
         : statement.Find(Uniform.Named) is { } named ? "rule " + named.Content.Key
-        : Things.IsSingle(statement.Spec) ? statement.Spec.Words
         : Things.NameOf(statement) is { } name ? $"{statement.Spec.Words} {name.Key}"
         : null;
 

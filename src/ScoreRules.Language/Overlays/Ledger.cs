@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
 
@@ -18,6 +19,12 @@ internal sealed class Ledger
 
     /// <summary>Changes and drops that are not in force on the day of the ranking.</summary>
     public List<StatementSyntax> NotInForce { get; } = [];
+
+    /// <summary>New names of tiers in changes that were refused, so that their uses are not reported as well.</summary>
+    public List<string> DoubtfulTiers { get; } = [];
+
+    /// <summary>Notes the new names of tiers in lines that were refused.</summary>
+    public void Doubt(IEnumerable<ClauseSyntax<ChangedTierSyntax>> refused) => DoubtfulTiers.AddRange(refused.Select(line => line.Content.NewName?.Text).OfType<string>());
 
     /// <summary>All amendments, in the order of their places.</summary>
     public ImmutableArray<Amendment> All => [.. all.OrderBy(amendment => amendment.Place.Source.Floor).ThenBy(amendment => amendment.Place, Comparer<SourceLocation>.Create(SourceLocation.Compare))];

@@ -66,6 +66,7 @@ internal sealed class OverlayFindings(DiagnosticBag findings)
         var what = name is null ? $"\"{statement.Spec.Words}\"" : $"\"{name.Text}\"";
         var kind = statement.Has(Uniform.Named) ? "rule" : statement.Spec.Words;
         Report("SR2106", $"{what} {(name is null ? "stand" : "is declared")} in {house} already", statement, name?.Span, "declared again", [new Label(earlier.HeadLocation, $"in {house}")],
-            new Suggestion($"write \"change {kind}{(name is null ? "" : " " + Syntax.NameQuotes.Of(name.Text))}\" and below it, set in, only the lines that differ"));
+            statement.Spec == RuleGrammar.Caution || earlier.Spec == RuleGrammar.Caution ? new Suggestion("give this one another name: cautions add up, and none is changed")
+            : new Suggestion($"write \"change {kind}{(name is null ? "" : " " + Syntax.NameQuotes.Of(name.Text))}\" and below it, set in, only the lines that differ"));
     }
 }

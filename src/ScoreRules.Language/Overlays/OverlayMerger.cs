@@ -36,7 +36,7 @@ internal sealed class OverlayMerger
         var rulesets = layers.Values.Select(Ruleset).OfType<StatementSyntax>().ToList();
         if (!new BaseCheck(nearby, findings).Holds(rulesets))
         {
-            return new MergedHouse([.. statements.Where(statement => statement.Source.IsShared), rulesets[^1]], new Ledger(), IsComplete: false);
+            return new MergedHouse([rulesets[^1]], new Ledger(), IsComplete: false);
         }
 
         var top = layers.Count == 0 ? 0 : layers.Keys.Max();
@@ -77,8 +77,14 @@ internal sealed class OverlayMerger
     {
         var among = merged.ToList();
         var resolved = new List<Resolved>();
-        foreach (var amending in house.Where(statement => statement.First is not null && OverlayGrammar.KindOf(statement.Spec) is not null))
+        foreach (var amending in house.Where(statement => OverlayGrammar.KindOf(statement.Spec) is not null))
         {
+            if (amending.First is null)
+            {
+                ledger.Doubt(amending.All(OverlayGrammar.Tier));
+                continue;
+            }
+
             var kind = OverlayGrammar.KindOf(amending.Spec)!;
             if (kind.Of == RuleGrammar.Caution)
             {
@@ -87,6 +93,7 @@ internal sealed class OverlayMerger
             else if (Things.Find(kind, amending, among) is not { Count: > 0 } things)
             {
                 report.Missing(kind, amending, Things.Names(kind, among), Things.Find(kind, amending, own).FirstOrDefault());
+                ledger.Doubt(amending.All(OverlayGrammar.Tier));
             }
             else if (ChangeLines.DatesTheThing(amending) || Validity.Covers(amending, date))
             {
@@ -108,7 +115,7 @@ internal sealed class OverlayMerger
         {
             report.Several(change);
         }
-        else if (new ChangeLines(report).Of(change.Amending, thing) is { } parts)
+        else if (new ChangeLines(report, ledger).Of(change.Amending, thing) is { IsEmpty: false } parts)
         {
             var after = StatementMerger.Merge(thing, change.Amending, parts, houses, findings);
             if (gate.AllowsResult(change, thing, after.Statement, merged.Tiers))
@@ -169,7 +176,11 @@ internal sealed class OverlayMerger
             }
             else if (Declaration.Of(statement) is { } key && declared.TryGetValue(key, out var earlier))
             {
-                report.Redeclared(statement, earlier, houses[earlier.Source.Floor]);
+                // One that could not be read in full has been reported, and may be meant as a change.
+                if (statement.IsWhole && statement.First is not null)
+                {
+                    report.Redeclared(statement, earlier, houses[earlier.Source.Floor]);
+                }
             }
             else
             {

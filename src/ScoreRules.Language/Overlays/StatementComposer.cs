@@ -33,10 +33,11 @@ internal sealed class StatementComposer(StatementSyntax under)
     /// <param name="findings">Where findings go about lines that do not go together.</param>
     public StatementSyntax ToStatement(bool isWhole, DiagnosticBag? findings = null)
     {
-        var file = SyntaxParser.Parse(text.ToText());
+        var file = SyntaxParser.ParseComposed(text.ToText());
         if (isWhole)
         {
-            findings?.AddRange(file.Findings);
+            // A line that was guessed at is guessed at again; that has been reported.
+            findings?.AddRange(file.Findings.Where(finding => !findings.HasAt(finding.Location)));
         }
 
         return file.Statements[0] with { Section = under.Section, IsWhole = isWhole && file.Findings.IsEmpty };

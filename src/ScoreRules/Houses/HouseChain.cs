@@ -46,8 +46,21 @@ internal sealed class HouseChain(HouseFileReader reader)
 
     private static (List<string> Paths, HouseName? Name) Open(string folder)
     {
-        var paths = HousePaths.FilesIn(folder);
+        var paths = Readable(folder);
         return (paths, NameOf(new HouseFileReader(new Language.Diagnostics.DiagnosticBag()), paths));
+    }
+
+    // A folder beside that nobody may look into is no house for us.
+    private static List<string> Readable(string folder)
+    {
+        try
+        {
+            return HousePaths.FilesIn(folder);
+        }
+        catch (HouseException)
+        {
+            return [];
+        }
     }
 
     private static HouseName? NameOf(HouseFileReader quiet, List<string> paths) => NameOf(paths.Where(path => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase)).Select(quiet.Read).OfType<HouseFile>());
