@@ -1,0 +1,86 @@
+namespace ScoreRules.Mechanics.Muscles.Surfaces;
+
+/// <summary>
+/// Length over plane and elevation of the upper arm, made whole where those two angles are not: a hanging arm lies in every plane at
+/// once, and behind the middle of the body nothing is tabulated.
+/// </summary>
+/// <remarks>
+/// Within 15 degrees of hanging, what the data make of the plane at elevation 0 (up to 5 mm, the fault of the fit) fades into its mean.
+/// 15 degrees is the spacing of the tables: no tabulated length but those at elevation 0 changes. Between plane 135, across the chest,
+/// and plane 270, backward, the length runs straight from one edge to the other.
+/// </remarks>
+/// <param name="inner">What the data say from plane -90 to plane 135.</param>
+internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
+{
+    private const double Fade = ShoulderDomain.Spacing;
+    private const double Gap = ShoulderDomain.Back + 360 - ShoulderDomain.Across;
+
+    private readonly double hanging = MeanOfHanging(inner);
+
+    /// <inheritdoc/>
+    public double LengthAt(double x, double y)
+    {
+        if (x <= ShoulderDomain.Across)
+        {
+            return FadedLengthAt(x, y);
+        }
+
+        return double.Lerp(FadedLengthAt(ShoulderDomain.Across, y), FadedLengthAt(ShoulderDomain.Back, AtBack(y)), InGap(x));
+    }
+
+    /// <inheritdoc/>
+    public Slope SlopeAt(double x, double y)
+    {
+        if (x <= ShoulderDomain.Across)
+        {
+            return FadedSlopeAt(x, y);
+        }
+
+        var alongPlane = FadedLengthAt(ShoulderDomain.Back, AtBack(y)) - FadedLengthAt(ShoulderDomain.Across, y);
+        var across = FadedSlopeAt(ShoulderDomain.Across, y).Towards(FadedSlopeAt(ShoulderDomain.Back, AtBack(y)), InGap(x));
+        return across with { X = alongPlane / (Gap * Angles.Radian) };
+    }
+
+    private static double InGap(double plane) => (plane - ShoulderDomain.Across) / Gap;
+
+    private static double AtBack(double elevation) => Math.Min(elevation, ShoulderDomain.HighestElevation(ShoulderDomain.Back));
+
+    private double FadedLengthAt(double plane, double elevation)
+    {
+        var length = inner.LengthAt(plane, elevation);
+        return elevation >= Fade ? length : length - (ShareOfHanging(elevation) * (inner.LengthAt(plane, 0) - hanging));
+    }
+
+    private Slope FadedSlopeAt(double plane, double elevation)
+    {
+        var slope = inner.SlopeAt(plane, elevation);
+        if (elevation >= Fade)
+        {
+            return slope;
+        }
+
+        var excess = inner.LengthAt(plane, 0) - hanging;
+        return new Slope(
+            slope.X - (ShareOfHanging(elevation) * inner.SlopeAt(plane, 0).X),
+            slope.Y - (SlopeOfShare(elevation) * excess));
+    }
+
+    // 1 for a hanging arm, 0 from 15 degrees on, level at both ends.
+    private static double ShareOfHanging(double elevation)
+    {
+        var t = elevation / Fade;
+        return 1 - (t * t * (3 - (2 * t)));
+    }
+
+    private static double SlopeOfShare(double elevation)
+    {
+        var t = elevation / Fade;
+        return 6 * t * (t - 1) / (Fade * Angles.Radian);
+    }
+
+    private static double MeanOfHanging(ILengthSurface inner)
+    {
+        const int steps = (int)(ShoulderDomain.Across - ShoulderDomain.Back);
+        return Enumerable.Range(0, steps + 1).Average(step => inner.LengthAt(ShoulderDomain.Back + step, 0));
+    }
+}
