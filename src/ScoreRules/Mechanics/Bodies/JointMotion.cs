@@ -27,7 +27,7 @@ public enum JointMotion
     /// <summary>Forearm towards the upper arm.</summary>
     ElbowFlexion,
 
-    /// <summary>Palm turned up; pronation is negative.</summary>
+    /// <summary>Palm turned up, counted from the middle position (palm to the thigh when the arm hangs); pronation is negative.</summary>
     ForearmSupination,
 
     /// <summary>Hand towards the back of the forearm; flexion is negative.</summary>

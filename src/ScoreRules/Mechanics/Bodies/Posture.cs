@@ -6,7 +6,7 @@ namespace ScoreRules.Mechanics.Bodies;
 /// <param name="Degrees">Angle of each stated motion, degrees; what is not stated is 0, the anatomical position.</param>
 public sealed record Posture(ImmutableDictionary<JointMotion, double> Degrees)
 {
-    /// <summary>Standing upright, palms forward.</summary>
+    /// <summary>Standing upright, arms hanging, palms towards the thighs.</summary>
     public static Posture Anatomical { get; } = new(ImmutableDictionary<JointMotion, double>.Empty);
 
     /// <summary>Angle of a motion, degrees.</summary>

@@ -1,0 +1,14 @@
+using System.Globalization;
+
+namespace ScoreRules.Mechanics.Statics.Checks;
+
+/// <summary>Shorthand for making findings.</summary>
+internal static class Objections
+{
+    public static MechanicsFinding Refuse(FindingKind kind, string headline, string advice) => new(kind, FindingSeverity.Refused, headline, advice);
+
+    public static MechanicsFinding Warn(FindingKind kind, string headline, string advice) => new(kind, FindingSeverity.Warning, headline, advice);
+
+    /// <summary>A number as people write it: up to two decimals, the same in any culture.</summary>
+    public static string Number(double value) => Math.Round(value, 2).ToString("0.##", CultureInfo.InvariantCulture);
+}
