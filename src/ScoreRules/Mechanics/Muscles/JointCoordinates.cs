@@ -37,20 +37,25 @@ public readonly record struct JointCoordinates(
     };
 
     /// <summary>The angles of a posture. Angles of the trunk in the room have no part in them.</summary>
-    public static JointCoordinates Of(Posture posture)
+    /// <param name="angles">Joint angles, degrees.</param>
+    public static JointCoordinates Of(in JointAngles angles)
     {
-        var arm = UpperArmDirection.Of(posture);
-        var flexion = posture[JointMotion.ShoulderFlexion];
-        var (sin, cos) = Math.SinCos(flexion * Angles.Radian);
+        var arm = UpperArmDirection.Of(angles);
+        var flexion = angles[JointMotion.ShoulderFlexion];
+        var (sin, cos) = Degrees.SinCos(flexion);
         return new JointCoordinates(
-            posture[JointMotion.HipFlexion],
-            -posture[JointMotion.HipAbduction],
-            posture[JointMotion.KneeFlexion],
-            posture[JointMotion.AnkleDorsiflexion],
-            posture[JointMotion.ElbowFlexion],
+            angles[JointMotion.HipFlexion],
+            -angles[JointMotion.HipAbduction],
+            angles[JointMotion.KneeFlexion],
+            angles[JointMotion.AnkleDorsiflexion],
+            angles[JointMotion.ElbowFlexion],
             flexion,
             arm.Plane,
             arm.Elevation,
-            arm.AngleTo(new UpperArmDirection(sin, -cos, 0)));
+            arm.AngleTo(new UpperArmDirection(new Vector3(sin, -cos, 0))));
     }
+
+    /// <summary>The angles of a posture; see <see cref="Of(in JointAngles)"/>.</summary>
+    /// <param name="posture">The posture.</param>
+    public static JointCoordinates Of(Posture posture) => Of(JointAngles.Of(posture));
 }

@@ -36,7 +36,8 @@ public sealed record Muscle(string Name, ImmutableArray<MusclePart> Parts, doubl
     /// <returns>None when a part is not known over that motion; the sign alone when a part is good for no more.</returns>
     public MomentArm? MomentArmAbout(JointMotion motion, Posture posture)
     {
-        var arms = Parts.Select(part => part.MomentArmAbout(motion, posture)).ToList();
+        var angles = JointAngles.Of(posture);
+        var arms = Parts.Select(part => part.MomentArmAbout(motion, angles)).ToList();
         if (arms.Contains(null))
         {
             return null;

@@ -69,8 +69,11 @@ public sealed class MusclePart
 
     /// <summary>Moment arm about an anatomical motion, positive when shortening increases that angle.</summary>
     /// <returns>None when the length is not known over that motion.</returns>
-    public MomentArm? MomentArmAbout(JointMotion motion, Posture posture) =>
-        IsOfShoulderDirection ? ShoulderMomentArm.About(this, motion, posture) : MomentArmAbout(motion, JointCoordinates.Of(posture));
+    public MomentArm? MomentArmAbout(JointMotion motion, in JointAngles angles) =>
+        IsOfShoulderDirection ? ShoulderMomentArm.About(this, motion, angles) : MomentArmAbout(motion, JointCoordinates.Of(angles));
+
+    /// <summary>Moment arm in a posture; see <see cref="MomentArmAbout(JointMotion, in JointAngles)"/>.</summary>
+    public MomentArm? MomentArmAbout(JointMotion motion, Posture posture) => MomentArmAbout(motion, JointAngles.Of(posture));
 
     /// <summary>Slope of the length over its two angles at the nearest known place, metres a radian, and how far that is off.</summary>
     internal (Slope Slope, Excess Worst) SlopeAt(in JointCoordinates at)

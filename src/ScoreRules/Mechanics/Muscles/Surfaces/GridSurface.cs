@@ -1,3 +1,5 @@
+using ScoreRules.Mechanics.Bodies;
+
 namespace ScoreRules.Mechanics.Muscles.Surfaces;
 
 /// <summary>
@@ -23,5 +25,5 @@ internal sealed class GridSurface(GridRow[] rows) : ILengthSurface
         Difference(Math.Max(y - (spacing / 2), rows[0].Y), Math.Min(y + (spacing / 2), rows[^1].Y), at => LengthAt(x, at)));
 
     private static double Difference(double from, double to, Func<double, double> length) =>
-        (length(to) - length(from)) / ((to - from) * Angles.Radian);
+        (length(to) - length(from)) / Degrees.ToRadians(to - from);
 }

@@ -1,3 +1,5 @@
+using ScoreRules.Mechanics.Bodies;
+
 namespace ScoreRules.Mechanics.Muscles.Surfaces;
 
 /// <summary>
@@ -24,7 +26,7 @@ internal sealed class PolynomialSurface : ILengthSurface
     /// <inheritdoc/>
     public double LengthAt(double x, double y)
     {
-        var (rx, ry) = (x * Angles.Radian, y * Angles.Radian);
+        var (rx, ry) = (Degrees.ToRadians(x), Degrees.ToRadians(y));
         var sum = 0.0;
         for (var i = degree; i >= 0; i--)
         {
@@ -43,7 +45,7 @@ internal sealed class PolynomialSurface : ILengthSurface
     /// <inheritdoc/>
     public Slope SlopeAt(double x, double y)
     {
-        var (rx, ry) = (x * Angles.Radian, y * Angles.Radian);
+        var (rx, ry) = (Degrees.ToRadians(x), Degrees.ToRadians(y));
         var (sum, alongX, alongY) = (0.0, 0.0, 0.0);
         for (var i = degree; i >= 0; i--)
         {

@@ -1,3 +1,5 @@
+using ScoreRules.Mechanics.Bodies;
+
 namespace ScoreRules.Mechanics.Muscles.Surfaces;
 
 /// <summary>
@@ -52,7 +54,7 @@ internal sealed class ShoulderDomain(CoordinateRange plane, CoordinateRange elev
         }
 
         var (past, before) = (plane - Across, Back + 360 - plane);
-        var angle = Math.Asin(Math.Sin(elevation * Angles.Radian) * Math.Sin(Math.Min(past, before) * Angles.Radian)) * Angles.Degree;
+        var angle = Degrees.Asin(Degrees.Sin(elevation) * Degrees.Sin(Math.Min(past, before)));
         return past <= before ? angle : -angle;
     }
 }

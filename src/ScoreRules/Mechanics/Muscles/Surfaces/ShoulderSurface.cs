@@ -1,3 +1,5 @@
+using ScoreRules.Mechanics.Bodies;
+
 namespace ScoreRules.Mechanics.Muscles.Surfaces;
 
 /// <summary>
@@ -38,7 +40,7 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
 
         var alongPlane = FadedLengthAt(ShoulderDomain.Back, AtBack(y)) - FadedLengthAt(ShoulderDomain.Across, y);
         var across = FadedSlopeAt(ShoulderDomain.Across, y).Towards(FadedSlopeAt(ShoulderDomain.Back, AtBack(y)), InGap(x));
-        return across with { X = alongPlane / (Gap * Angles.Radian) };
+        return across with { X = alongPlane / Degrees.ToRadians(Gap) };
     }
 
     private static double InGap(double plane) => (plane - ShoulderDomain.Across) / Gap;
@@ -75,7 +77,7 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
     private static double SlopeOfShare(double elevation)
     {
         var t = elevation / Fade;
-        return 6 * t * (t - 1) / (Fade * Angles.Radian);
+        return 6 * t * (t - 1) / Degrees.ToRadians(Fade);
     }
 
     private static double MeanOfHanging(ILengthSurface inner)
