@@ -22,12 +22,14 @@ public sealed class LengthTableTests
         Math.Sqrt(errors.Average(error => error * error)).ShouldBeLessThanOrEqualTo(isGrid ? Rounding : 1.25 * (ModelPart.Number(fit["rms_error_mm"]) + Rounding));
     }
 
+    public static TheoryData<string> PartsOfTheShoulder() =>
+        [.. ModelPart.Rows("muscle-index").Where(row => row["q2"] == "shoulder_elevation").Select(row => row["muscle"]).Except(["subscapularis"])];
+
     [Theory]
-    [MemberData(nameof(Parts))]
+    [MemberData(nameof(PartsOfTheShoulder))]
     public void A_hanging_arm_has_one_length_within_the_spread_of_the_table(string name)
     {
         var hanging = ModelPart.Rows("muscle-grid-every-third").Where(row => row["muscle"] == name && row["q2"] == "shoulder_elevation" && row["q2_deg"] == "0").ToList();
-        Assert.SkipWhen(hanging.Count == 0, "Not a muscle of the shoulder, or no row of the sample.");
         var (low, high) = (hanging.Min(row => ModelPart.Number(row["mtu_length_m"])), hanging.Max(row => ModelPart.Number(row["mtu_length_m"])));
         var lengths = hanging.Select(row => ModelPart.Named(name).LengthAt(ModelPart.At(row)).Metres).ToList();
         (lengths.Max() - lengths.Min()).ShouldBeLessThan(1e-12);

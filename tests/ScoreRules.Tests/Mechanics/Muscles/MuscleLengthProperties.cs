@@ -17,7 +17,7 @@ public sealed class MuscleLengthProperties
 
     private static readonly (double Low, double High)[] Ranges = [(-60, 180), (0, 170), (-45, 135), (0, 150), (-20, 130), (-25, 45), (0, 145), (-50, 35)];
 
-    private static readonly Gen<MusclePart> Parts = Gen.Int[0, MuscleModel.Parts.Length - 1].Select(at => MuscleModel.Parts[at]);
+    private static readonly Gen<MusclePart> Parts = Gen.OneOf([.. MuscleModel.Parts.Select(Gen.Const)]);
 
     private static readonly Gen<JointAngles> Postures = Gen.Double[0, 1].Array[Ranges.Length].Select(shares =>
     {

@@ -4,8 +4,8 @@ namespace ScoreRules.Mechanics.Muscles.Surfaces;
 
 /// <summary>
 /// Directions of the upper arm for which shoulder muscles are tabulated: planes from backward (-90) to across the chest (135), elevation
-/// up to 150, behind the side less: 60 backward, rising evenly to 150 at plane -45. What lies outside takes the nearest elevation;
-/// planes behind the middle of the body stay as they are and are told.
+/// up to 150, behind the side less: 60 backward, rising evenly to 150 at plane -45. What lies outside is told here and bridged by
+/// <see cref="ShoulderSurface"/>.
 /// </summary>
 /// <param name="plane">The planes of the part.</param>
 /// <param name="elevation">Its elevations.</param>
@@ -17,12 +17,14 @@ internal sealed class ShoulderDomain(CoordinateRange plane, CoordinateRange elev
     /// <summary>The last plane across the chest, degrees.</summary>
     public const double Across = 135;
 
+    /// <summary>Highest tabulated elevation in front of the side, degrees.</summary>
+    public const double Highest = 150;
+
     /// <summary>Distance between tabulated elevations, degrees.</summary>
     public const double Spacing = 15;
 
     private const double Side = -45;
     private const double HighestAtBack = 60;
-    private const double Highest = 150;
 
     /// <summary>Highest tabulated elevation in a plane, degrees.</summary>
     /// <param name="plane">From -90 to 270, degrees.</param>
@@ -37,12 +39,11 @@ internal sealed class ShoulderDomain(CoordinateRange plane, CoordinateRange elev
     public Placement Place(in JointCoordinates at)
     {
         var limit = Math.Min(elevation.High, HighestElevation(at.ShoulderPlane));
-        var raised = Math.Min(at.ShoulderElevation, limit);
         return new Placement(
             at.ShoulderPlane,
-            raised,
+            at.ShoulderElevation,
             new Excess(plane.Coordinate, BehindEdge(at.ShoulderPlane, at.ShoulderElevation)),
-            new Excess(elevation.Coordinate, at.ShoulderElevation - raised));
+            new Excess(elevation.Coordinate, Math.Max(0, at.ShoulderElevation - limit)));
     }
 
     // Angle between the upper arm and the nearest edge, not the angle between planes: an arm that all but hangs is nearly in each plane.

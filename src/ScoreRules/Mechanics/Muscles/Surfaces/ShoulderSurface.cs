@@ -3,13 +3,14 @@ using ScoreRules.Mechanics.Bodies;
 namespace ScoreRules.Mechanics.Muscles.Surfaces;
 
 /// <summary>
-/// Length over plane and elevation of the upper arm, made whole where those two angles are not: a hanging arm lies in every plane at
-/// once, and behind the middle of the body nothing is tabulated.
+/// Length over plane and elevation of the upper arm, made whole where those two angles are not: an arm that hangs or stands straight up
+/// lies in every plane at once, and behind the middle of the body nothing is tabulated.
 /// </summary>
 /// <remarks>
 /// Within 15 degrees of hanging, what the data make of the plane at elevation 0 (up to 5 mm, the fault of the fit) fades into its mean.
 /// 15 degrees is the spacing of the tables: no tabulated length but those at elevation 0 changes. Between plane 135, across the chest,
-/// and plane 270, backward, the length runs straight from one edge to the other.
+/// and plane 270, backward, the length runs straight from one edge to the other. Above the highest tabulated elevation the length stays
+/// as it is there; from 150 up to straight overhead it fades into its mean over planes 0 to 90, through which arms are raised.
 /// </remarks>
 /// <param name="inner">What the data say from plane -90 to plane 135.</param>
 internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
@@ -17,10 +18,25 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
     private const double Fade = ShoulderDomain.Spacing;
     private const double Gap = ShoulderDomain.Back + 360 - ShoulderDomain.Across;
 
-    private readonly double hanging = MeanOfHanging(inner);
+    private readonly double hanging = Mean(inner, ShoulderDomain.Back, ShoulderDomain.Across, 0);
+
+    private readonly double overhead = Mean(inner, 0, 90, ShoulderDomain.Highest);
 
     /// <inheritdoc/>
     public double LengthAt(double x, double y)
+    {
+        var known = KnownLengthAt(x, Math.Min(y, ShoulderDomain.HighestElevation(x)));
+        return y <= ShoulderDomain.Highest ? known : double.Lerp(known, overhead, Smooth((y - ShoulderDomain.Highest) / (180 - ShoulderDomain.Highest)));
+    }
+
+    /// <inheritdoc/>
+    public Slope SlopeAt(double x, double y) => KnownSlopeAt(x, Math.Min(y, ShoulderDomain.HighestElevation(x)));
+
+    private static double InGap(double plane) => (plane - ShoulderDomain.Across) / Gap;
+
+    private static double AtBack(double elevation) => Math.Min(elevation, ShoulderDomain.HighestElevation(ShoulderDomain.Back));
+
+    private double KnownLengthAt(double x, double y)
     {
         if (x <= ShoulderDomain.Across)
         {
@@ -30,8 +46,7 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
         return double.Lerp(FadedLengthAt(ShoulderDomain.Across, y), FadedLengthAt(ShoulderDomain.Back, AtBack(y)), InGap(x));
     }
 
-    /// <inheritdoc/>
-    public Slope SlopeAt(double x, double y)
+    private Slope KnownSlopeAt(double x, double y)
     {
         if (x <= ShoulderDomain.Across)
         {
@@ -42,10 +57,6 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
         var across = FadedSlopeAt(ShoulderDomain.Across, y).Towards(FadedSlopeAt(ShoulderDomain.Back, AtBack(y)), InGap(x));
         return across with { X = alongPlane / Degrees.ToRadians(Gap) };
     }
-
-    private static double InGap(double plane) => (plane - ShoulderDomain.Across) / Gap;
-
-    private static double AtBack(double elevation) => Math.Min(elevation, ShoulderDomain.HighestElevation(ShoulderDomain.Back));
 
     private double FadedLengthAt(double plane, double elevation)
     {
@@ -68,11 +79,7 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
     }
 
     // 1 for a hanging arm, 0 from 15 degrees on, level at both ends.
-    private static double ShareOfHanging(double elevation)
-    {
-        var t = elevation / Fade;
-        return 1 - (t * t * (3 - (2 * t)));
-    }
+    private static double ShareOfHanging(double elevation) => 1 - Smooth(elevation / Fade);
 
     private static double SlopeOfShare(double elevation)
     {
@@ -80,9 +87,8 @@ internal sealed class ShoulderSurface(ILengthSurface inner) : ILengthSurface
         return 6 * t * (t - 1) / Degrees.ToRadians(Fade);
     }
 
-    private static double MeanOfHanging(ILengthSurface inner)
-    {
-        const int steps = (int)(ShoulderDomain.Across - ShoulderDomain.Back);
-        return Enumerable.Range(0, steps + 1).Average(step => inner.LengthAt(ShoulderDomain.Back + step, 0));
-    }
+    private static double Smooth(double t) => t * t * (3 - (2 * t));
+
+    private static double Mean(ILengthSurface inner, double from, double to, double elevation) =>
+        Enumerable.Range(0, (int)(to - from) + 1).Average(step => inner.LengthAt(from + step, elevation));
 }
