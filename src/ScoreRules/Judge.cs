@@ -26,10 +26,16 @@ public static class Judge
         var findings = reader.Findings;
         findings.AddRange(sources.Findings);
         var sheets = sources.Files.Where(file => file.IsSpreadsheet).SelectMany(file => CsvCatalogueReader.Read(file.Path, file.Text, reader.Attributes, reader.Targets, findings));
-        var ruleset = reader.Bind([.. sheets]);
+        var ruleset = WeightResolution.Resolve(reader.Bind([.. sheets]), findings);
         var catalogue = CatalogueBuilder.Build(ruleset, findings);
         var judgement = new Judgement(sources, ruleset, catalogue, []);
-        return findings.HasErrors ? judgement with { Findings = findings.ToSorted() } : Rank(judgement with { Profile = Choose(ruleset, profile) }, findings);
+        if (findings.HasErrors)
+        {
+            return judgement with { Findings = findings.ToSorted() };
+        }
+
+        reader.CheckNames();
+        return Rank(judgement with { Profile = Choose(ruleset, profile) }, findings);
     }
 
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings)
@@ -37,6 +43,7 @@ public static class Judge
         var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
         var inferred = Infer(ruleset, catalogue, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
+        RuleFindings.Report(ruleset, inferred, findings);
         var scores = Scorer.Score(ruleset, inferred);
         ScoreFindings.Report(ruleset, inferred, scores, findings);
         var rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();

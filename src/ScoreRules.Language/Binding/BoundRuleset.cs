@@ -26,6 +26,9 @@ public sealed record BoundRuleset
     /// <summary>Criteria.</summary>
     public ImmutableArray<CriterionDefinition> Criteria { get; init; } = [];
 
+    /// <summary>Weights by order and by comparison.</summary>
+    public ImmutableArray<WeightsDefinition> Weights { get; init; } = [];
+
     /// <summary>Ways in to called facts.</summary>
     public ImmutableArray<CallDefinition> Calls { get; init; } = [];
 

@@ -5,5 +5,9 @@ namespace ScoreRules.Language.Binding;
 /// <param name="Condition">Where it acts.</param>
 /// <param name="InFavour">The reason for.</param>
 /// <param name="Against">The reason against.</param>
-/// <param name="Points">Points each way; null when not said.</param>
-public sealed record CancelOutDefinition(StatementInfo Info, Condition Condition, string InFavour, string Against, double? Points) : ConditionalStatement(Info, Condition);
+/// <param name="Amount">Points each way, with their doubt; null when not said.</param>
+public sealed record CancelOutDefinition(StatementInfo Info, Condition Condition, string InFavour, string Against, UncertainNumber? Amount) : ConditionalStatement(Info, Condition)
+{
+    /// <summary>Points each way; null when not said.</summary>
+    public double? Points => Amount?.Number;
+}

@@ -40,12 +40,16 @@ public sealed class RulesetReader
     public DiagnosticBag Findings => context.Findings;
 
     /// <summary>Parses files and binds their vocabulary. The order of the files does not matter.</summary>
-    public static RulesetReader Read(IEnumerable<SourceText> files)
+    public static RulesetReader Read(IEnumerable<SourceText> files) =>
+        From(files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse));
+
+    /// <summary>Binds the vocabulary of files that were parsed before, in the order of their names.</summary>
+    internal static RulesetReader From(IEnumerable<FileSyntax> files)
     {
         var findings = new DiagnosticBag();
         var doubts = new Doubts();
         var read = new List<StatementSyntax>();
-        foreach (var file in files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse))
+        foreach (var file in files)
         {
             findings.AddRange(file.Findings);
             read.AddRange(file.Statements);
@@ -77,6 +81,7 @@ public sealed class RulesetReader
             Tiers = tiers,
             Words = words,
             Criteria = new CriterionBinder(context, info).Bind(statements),
+            Weights = new WeightsBinder(context, info).Bind(statements),
             Calls = calls,
             Recipes = recipes,
             Awards = [.. acting.OfType<AwardDefinition>()],
@@ -95,6 +100,18 @@ public sealed class RulesetReader
         return ruleset with { NotYetApplied = context.Later.ToList() };
     }
 
+    /// <summary>
+    /// Warns of names that are never used, one slip apart or used for two things, and of texts that swallowed a line. To be
+    /// asked, after <see cref="Bind"/>, only of a house that has no error: a name may be used in what could not be read.
+    /// </summary>
+    public void CheckNames()
+    {
+        new SwallowedLines(context).Report(statements);
+        UnusedNames.Report(context);
+        NearNames.Report(context);
+        SameNames.Report(context);
+    }
+
     private MovementBinder DeclareNames(IReadOnlyList<MovementDeclaration> fromSpreadsheets)
     {
         var movements = new MovementBinder(context, info);
@@ -108,6 +125,9 @@ public sealed class RulesetReader
         {
             DeclareOthers(statement);
         }
+
+        context.KnowsOutcomes = statements.Exists(statement => statement.Has(HouseGrammar.Judges))
+            && statements.TrueForAll(statement => statement.IsWhole || !(statement.Spec == HouseGrammar.Ruleset || statement.Spec == EvidenceGrammar.Evidence)) && !Findings.HasErrors;
 
         return movements;
     }
@@ -139,6 +159,14 @@ public sealed class RulesetReader
         {
             context.CalledFacts.Add(statement.Head<NameSyntax>().Text, statement.HeadLocation, statement.Head<NameSyntax>());
         }
+        else if (statement.Spec == HouseGrammar.Ruleset)
+        {
+            DeclareOutcomes([.. statement.All(HouseGrammar.Judges).Select(line => line.Content)], statement);
+        }
+        else if (statement.Spec == EvidenceGrammar.Evidence)
+        {
+            DeclareOutcomes([.. statement.All(EvidenceGrammar.Ignores).SelectMany(line => line.Content)], statement);
+        }
         else if (statement.Spec == QuestionGrammar.Profile)
         {
             context.Profiles.Declare(statement.Head<NameSyntax>(), statement, statement.Head<NameSyntax>());
@@ -147,6 +175,14 @@ public sealed class RulesetReader
         if (statement.Find(Uniform.Named) is { } named)
         {
             context.Rules.Declare(named.Content, statement, named.Content);
+        }
+    }
+
+    private void DeclareOutcomes(NameSyntax[] names, StatementSyntax statement)
+    {
+        foreach (var name in names)
+        {
+            context.Outcomes.Add(name.Text, statement.At(name.Span), name);
         }
     }
 }

@@ -20,6 +20,9 @@ public sealed record CriterionExplanation(
     double Worth,
     double Points)
 {
+    /// <summary>How its weight came about, when it was told by order or comparison; else null.</summary>
+    public WeightBasis? Basis { get; init; }
+
     /// <summary>The benchmark's fact, or null without a benchmark.</summary>
     public CatalogueFact? BenchmarkFact { get; init; }
 

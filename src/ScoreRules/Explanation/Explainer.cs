@@ -88,6 +88,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
         var total = scores.WeightTotals[row.Index];
         return new CriterionExplanation(column.Criterion, attribute, inferred.Facts.Fact(row.Index, attribute), weight, weight / total, column.Worth[row.Index], scores.PointsOf(column, row))
         {
+            Basis = ScopeResolution.For(row.Target, column.Criterion.Weights, line => line.Targets)?.Basis,
             BenchmarkFact = benchmark is null ? null : inferred.Facts.Fact(benchmark.Index, attribute),
             BenchmarkPoints = benchmark is null ? double.NaN : scores.PointsOf(column, benchmark),
         };

@@ -50,13 +50,20 @@ internal sealed class TrailText(Judgement judgement)
         }
     }
 
+    private static string Basis(WeightBasis? basis) => basis switch
+    {
+        null => "",
+        { Rank: 0 } => $" (weight by comparison of {basis.Count} criteria, {basis.Source.Info.Location})",
+        _ => $" (weight by order: {basis.Rank.Ordinalize(System.Globalization.CultureInfo.InvariantCulture)} of {basis.Count}, {basis.Source.Info.Location})",
+    };
+
     private static void PrintCriteria(TextBlock block, PlacementExplanation explained)
     {
-        block.Labelled("criteria", $"{"criterion".ToQuantity(explained.Criteria.Length)}, weights total {NumberText.Plain(explained.WeightTotal)}{(Math.Abs(explained.WeightTotal - 100) < 1e-9 ? "" : ", brought to 100")}", Gutter);
+        block.Labelled("criteria", $"{"criterion".ToQuantity(explained.Criteria.Length)}, weights total {NumberText.Plain(Tiering.Rounding.Printed(explained.WeightTotal, 1))}{(Math.Abs(explained.WeightTotal - 100) < 1e-9 ? "" : ", brought to 100")}", Gutter);
         foreach (var criterion in explained.Criteria)
         {
             var belief = Sentences.Credence(criterion.Criterion.Info.Credence);
-            var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}";
+            var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}{Basis(criterion.Basis)}";
             var because = criterion.Criterion.Info.Because is { } words ? $" \"{Sentences.Sentence(words)}\"" : "";
             block.Labelled($"  {NumberText.Points(criterion.Points),6}", $"{criterion.Criterion.Name}: {criterion.Attribute.Name} {FactText.Told(criterion.Attribute, criterion.Fact)}; {worth}{(belief.Length == 0 ? "" : $"; {belief}")}.{because} ({criterion.Criterion.Info.Location}; fact {Place(criterion)})", Gutter);
         }

@@ -45,7 +45,7 @@ public static class Scorer
             var weight = ScopeResolution.For(target, criterion.Weights, line => line.Targets);
             var counts = reading is not null && weight is not null && CountsFor(criterion.Info, target);
             attributes[target.Index] = counts ? reading!.Attribute : null;
-            weights[target.Index] = counts ? weight!.Weight : 0;
+            weights[target.Index] = counts ? weight!.Amount?.Number ?? 0 : 0;
         }
 
         return new CriterionColumn(criterion, attributes, weights, new CriterionWorth(criterion, facts).Column(attributes));

@@ -47,7 +47,7 @@ internal static class StarterText
         note A criterion reads one fact of each movement and says what it is worth. Weights are brought to 100 together.
 
         criterion load at long lengths
-          counts 40
+          counts 40 parts
           reads long tension
           worth 0% at 0, 100% at 4
           unknown is worth 40%
@@ -55,14 +55,14 @@ internal static class StarterText
           because a muscle that works while it is long has more to gain
 
         criterion nothing else gives out first
-          counts 35
+          counts 35 parts
           reads target share
           worth 0% at 0, 100% at 4
           unknown is worth 40%
           we are sure
 
         criterion room to add load
-          counts 25
+          counts 25 parts
           reads loadability
           worth 0% at 0, 100% at 4
           unknown is worth 40%

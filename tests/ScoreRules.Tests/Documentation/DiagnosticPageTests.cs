@@ -16,7 +16,7 @@ public sealed partial class DiagnosticPageTests
 
     [Theory]
     [MemberData(nameof(Codes))]
-    public void The_wrong_example_yields_the_code_and_no_other(string code) => Example(code, "Wrong").Codes().ShouldBe([code]);
+    public void The_wrong_example_yields_the_code_and_no_other(string code) => Of(code, Example(code, "Wrong").Codes()).ShouldBe([code]);
 
     [Theory]
     [MemberData(nameof(Codes))]
@@ -60,6 +60,9 @@ public sealed partial class DiagnosticPageTests
     [Fact]
     public void The_small_house_of_the_examples_has_no_fault() =>
         new PageExample(new MarkdownBlock("rules", "", "")).Codes().ShouldBeEmpty();
+
+    // An example is a fragment: it need not use all that it declares.
+    private static IEnumerable<string> Of(string code, IEnumerable<string> found) => found.Where(other => other == code || other != "SR2011");
 
     private static PageExample Example(string code, string heading) =>
         new(MarkdownBlocks.In(DiagnosticPages.Find(code)!.Text).Single(block => block.Heading == heading));

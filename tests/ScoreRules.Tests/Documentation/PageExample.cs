@@ -35,7 +35,7 @@ internal sealed class PageExample(MarkdownBlock block)
         return block.Text.Replace("...", string.Join(", ", Enumerable.Repeat(name, VeryMany)), StringComparison.Ordinal);
     }
 
-    private static HouseSources InPrelude(string path, string text) => new([File(path, text), File("prelude.rules", Prelude)], []);
+    private static HouseSources InPrelude(string path, string text) => new([File(path, text), File("shared/prelude.rules", Prelude)], []);
 
     private static HouseFile File(string path, string text) => new(path, text, "", path.EndsWith(".csv", StringComparison.Ordinal));
 

@@ -35,7 +35,7 @@ internal static class Ask
 
     public static CallDefinition Call(string fact, Condition condition, int stratum = 0) => new(Info("call", fact), condition, stratum);
 
-    public static AwardDefinition Give(Condition condition, string? name = null, params string[] overrides) => new(Info("give", name, overrides), condition, 4, 0);
+    public static AwardDefinition Give(Condition condition, string? name = null, params string[] overrides) => new(Info("give", name, overrides), condition, UncertainNumber.Certain(4));
 
     public static RecipeStep Step(RecipeOperation operation, double number, Condition? condition = null) => new(operation, number, null, condition, Here);
 

@@ -88,7 +88,7 @@ internal static class HouseGen
 
     private static ConditionalStatement Statement(int kind, StatementInfo info, Condition condition, string[] leftOut) => kind switch
     {
-        0 => new AwardDefinition(info, condition, 4, 0),
+        0 => new AwardDefinition(info, condition, UncertainNumber.Certain(4)),
         1 => new CancelOutDefinition(info, condition, "for", "against", null),
         2 => new LimitDefinition(info, condition, info.Overrides.IsEmpty, Tier),
         3 => new ExclusionDefinition(info, condition, [.. leftOut]),

@@ -51,6 +51,22 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
     /// <summary>Profiles, by name only.</summary>
     public NameTable<NameSyntax> Profiles { get; } = new("profile", "a profile", "SR2009", findings, doubts);
 
+    /// <summary>Outcomes that this house judges or ignores, by name only.</summary>
+    public NameTable<NameSyntax> Outcomes { get; } = new("ruleset", "an outcome that this house judges or ignores", "SR6005", findings, doubts);
+
+    /// <summary>Whether all outcomes are known: the house says what it judges, and nothing of it was lost.</summary>
+    public bool KnowsOutcomes { get; set; }
+
+    /// <summary>The attribute that describes the person who asks, or null.</summary>
+    public AttributeDefinition? Person => Attributes.Names.Select(name => Attributes.TryFind(name)!).FirstOrDefault(attribute => attribute.IsAboutThePerson);
+
+    /// <summary>Whether a name is declared, as whatever kind of thing.</summary>
+    public bool Knows(NameSyntax name) =>
+        Attributes.LocationOf(name.Text) is not null || Muscles.LocationOf(name.Text) is not null || Targets.LocationOf(name.Text) is not null
+        || Tiers.LocationOf(name.Text) is not null || Words.LocationOf(name.Text) is not null || Criteria.LocationOf(name.Text) is not null
+        || CalledFacts.LocationOf(name.Text) is not null || Movements.LocationOf(name.Text) is not null || Rules.LocationOf(name.Text) is not null
+        || Profiles.LocationOf(name.Text) is not null;
+
     /// <summary>What messages call a statement.</summary>
     public static string TitleOf(StatementSyntax statement) => statement.First switch
     {

@@ -8,6 +8,7 @@ namespace ScoreRules.Language.Binding.Building;
 internal sealed class ChoiceCheck(BindContext context)
 {
     private readonly ConditionBinder conditions = new(context);
+    private readonly Numbers numbers = new(context);
 
     /// <summary>Reports names that are declared nowhere.</summary>
     public void Check(StatementSyntax statement)
@@ -34,7 +35,15 @@ internal sealed class ChoiceCheck(BindContext context)
 
         foreach (var total in statement.All(QuestionGrammar.Total))
         {
-            context.Attributes.Find(total.Content.Attribute, statement);
+            if (context.Attributes.Find(total.Content.Attribute, statement) is { } attribute)
+            {
+                numbers.Exactly(attribute, total.Content.Limit, statement);
+            }
+        }
+
+        foreach (var name in statement.All(QuestionGrammar.NoTwoDifferOnlyBy).SelectMany(line => line.Content))
+        {
+            context.Attributes.Find(name, statement);
         }
 
         foreach (var line in statement.Lines.OfType<ClauseSyntax<ConditionLineSyntax>>())

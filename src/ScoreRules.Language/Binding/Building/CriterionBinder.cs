@@ -10,6 +10,7 @@ namespace ScoreRules.Language.Binding.Building;
 internal sealed class CriterionBinder(BindContext context, InfoBinder info)
 {
     private readonly WorthBinder worths = new(context);
+    private readonly Numbers numbers = new(context);
 
     /// <summary>All criteria whose parts could be bound.</summary>
     public ImmutableArray<CriterionDefinition> Bind(IEnumerable<StatementSyntax> statements) =>
@@ -19,8 +20,7 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
     {
         var said = info.Bind(statement, statement.Head<NameSyntax>());
         var readings = statement.All(ScoringGrammar.Reads).Select(line => Reading(line, statement)).ToList();
-        var weights = statement.All(ScoringGrammar.Counts).Where(line => line.Content.Value is not null).Select(line => Weight(line, statement)).ToList();
-        NoteLater(statement);
+        var weights = statement.All(ScoringGrammar.Counts).Select(line => Weight(line, statement)).ToList();
         CheckRepeats(statement, readings.OfType<CriterionReading>().Select(reading => (reading.Targets, reading.Location.Span)), "reads");
         CheckRepeats(statement, weights.OfType<CriterionWeight>().Select(weight => (weight.Targets, weight.Location.Span)), "counts");
         if (readings.Contains(null) || readings.Count == 0)
@@ -50,21 +50,25 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
 
     private CriterionWeight? Weight(ClauseSyntax<WeightSyntax> line, StatementSyntax statement)
     {
-        var value = line.Content.Value!;
         var targets = Targets(line.Content.Targets, statement);
-        if (value.IsUnknown || value.Unit is not null || value.Number <= 0)
+        if (line.Content.Value is not { } value)
         {
-            var label = value.IsUnknown ? "unknown" : value.Unit is not null ? "a plain number is meant" : "not above 0";
-            context.Error("SR5003", "A weight is a plain number above 0", statement, value.Span, label, new Suggestion("write for example \"counts 10\"; weights need not total 100"));
+            return targets is null ? null : new CriterionWeight(null, targets.Value, statement.At(line.Span));
+        }
+
+        if (value.IsUnknown || value.Unit is not (null or "parts") || value.Number <= 0)
+        {
+            var label = value.IsUnknown ? "unknown" : value.Unit is not (null or "parts") ? "parts are meant" : "not above 0";
+            context.Error("SR5003", "A weight is a number of parts above 0", statement, value.Span, label, new Suggestion("write for example \"counts 10 parts\"; parts need not total 100"));
             return null;
         }
 
         if (value.Spread is not null || value.High is not null)
         {
-            context.Later.Add("doubt of a weight (\"give or take\")", statement.At(line.Span));
+            context.Later.Add(LaterList.DoubtOfAmount, statement.At(line.Span));
         }
 
-        return targets is null ? null : new CriterionWeight(value.Number, Numbers.SpreadOf(value), targets.Value, statement.At(line.Span));
+        return targets is null || numbers.Uncertain(value, statement) is not { } amount ? null : new CriterionWeight(amount, targets.Value, statement.At(line.Span));
     }
 
     private ImmutableArray<TargetDefinition>? Targets(ImmutableArray<NameSyntax> names, StatementSyntax statement)
@@ -86,14 +90,6 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
                     context.Report("SR1008", Severity.Error, $"\"{word}\" is said twice {where}", statement, span, "second time", [new Label(statement.At(seen[name]), "first time")], new Suggestion("keep one of them"));
                 }
             }
-        }
-    }
-
-    private void NoteLater(StatementSyntax statement)
-    {
-        foreach (var line in statement.All(ScoringGrammar.Counts).Where(line => line.Content.Value is null))
-        {
-            context.Later.Add("criterion: counts by weights", statement.At(line.Span));
         }
     }
 }

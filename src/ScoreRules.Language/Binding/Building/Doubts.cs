@@ -8,7 +8,7 @@ namespace ScoreRules.Language.Binding.Building;
 /// </summary>
 internal sealed class Doubts
 {
-    private readonly List<string> texts = [];
+    private readonly List<HashSet<string>> texts = [];
     private readonly HashSet<string> reported = new(StringComparer.Ordinal);
     private readonly HashSet<string> nameless = new(StringComparer.Ordinal);
 
@@ -31,12 +31,13 @@ internal sealed class Doubts
     public bool MayDeclare(string kind, string name)
     {
         var words = Words(name);
-        return nameless.Contains(kind) || texts.Exists(text => text.Contains(words, StringComparison.Ordinal));
+        return nameless.Contains(kind) || texts.Exists(text => text.IsSupersetOf(words));
     }
 
     /// <summary>Whether a name that is declared nowhere is met for the first time, as whatever kind of thing: one slip, one message.</summary>
     public bool IsNew(string name) => reported.Add(NameText.Key(name));
 
     // Parts of a name that holds a comma may be used one by one, so commas and quotes are blanks here.
-    private static string Words(string text) => $" {string.Join(' ', NameText.Key(text).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries))} ";
+    // Nor does the order of words count: two of them may have been changed over.
+    private static HashSet<string> Words(string text) => new(NameText.Key(text).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
 }

@@ -9,6 +9,8 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds what a ruleset says about itself, and its prose.</summary>
 internal sealed class HouseBinder(BindContext context, InfoBinder info)
 {
+    private readonly Codes codes = new(context);
+
     /// <summary>The house, or null when no statement says which.</summary>
     public HouseHeader? Bind(IEnumerable<StatementSyntax> statements)
     {
@@ -44,10 +46,22 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             CheckedBy = checkedBy?.By.Text,
             Judges = statement.Find(HouseGrammar.Judges)?.Content.Text,
             MeantFor = statement.Find(HouseGrammar.MeantFor)?.Content.Text,
-            UnsuitableFor = [.. (statement.Find(HouseGrammar.UnsuitableFor)?.Content ?? []).Select(name => name.Text)],
+            UnsuitableFor = Unsuitable(statement),
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
         };
+    }
+
+    // A misspelt word must not take a warning away, so the list is closed where a house can describe a person.
+    private ImmutableArray<string> Unsuitable(StatementSyntax statement)
+    {
+        NameSyntax[] names = statement.Find(HouseGrammar.UnsuitableFor)?.Content ?? [];
+        if (context.Person is { } person)
+        {
+            codes.Of(person, names, statement);
+        }
+
+        return [.. names.Select(name => name.Text)];
     }
 
     private static int Count(QuantitySyntax? number, int otherwise) => number is null ? otherwise : (int)Math.Clamp(number.Number, 0, 99);
@@ -56,7 +70,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
     {
         (ClauseSpec Spec, string What)[] later =
         [
-            (HouseGrammar.BuildsOn, "ruleset: builds on"), (HouseGrammar.AsksForAGuess, "ruleset: asks for a guess first"), (HouseGrammar.Allows, "ruleset: allows personal judgements"),
+            (HouseGrammar.BuildsOn, "ruleset: builds on"), (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"), (HouseGrammar.AllowsItsAuthors, "ruleset: allows its authors personal judgements"),
             (HouseGrammar.Person, "ruleset: person"), (HouseGrammar.AcceptsEvenLoad, "ruleset: accepts an even load"),
         ];
         foreach (var line in statement.Lines)

@@ -6,7 +6,7 @@ using ScoreRules.Language.Syntax.Tree;
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
-/// Checks the names of statements that have no effect yet, and lists them: studies, evidence, weights by comparison,
+/// Checks the names of statements that have no effect yet, and lists them: studies, evidence,
 /// places, choices, questions and changes of a base.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
@@ -31,7 +31,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == ScoringGrammar.Weights || spec == MovementGrammar.Place
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == MovementGrammar.Place
         || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
 
     private void Check(StatementSyntax statement)
@@ -43,10 +43,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         else if (statement.Spec == MovementGrammar.Place)
         {
             CheckPlace(statement);
-        }
-        else if (statement.Spec == ScoringGrammar.Weights)
-        {
-            CheckWeights(statement);
         }
         else if (statement.Spec == QuestionGrammar.Choose)
         {
@@ -79,20 +75,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         else
         {
             CheckConditions(statement);
-        }
-    }
-
-    private void CheckWeights(StatementSyntax statement)
-    {
-        var compared = statement.All(ScoringGrammar.Importance).SelectMany(line => new[] { line.Content.First, line.Content.Second });
-        foreach (var criterion in statement.All(ScoringGrammar.Order).SelectMany(line => line.Content).Concat(compared))
-        {
-            context.Criteria.Find(criterion, statement);
-        }
-
-        foreach (var degree in statement.All(ScoringGrammar.Importance).Select(line => line.Content.Degree.Name).OfType<NameSyntax>())
-        {
-            context.Words.Find(degree, statement, $"how much more important is a number of times or a word of the house, such as \"say {degree.Text} means 1.5 times\"");
         }
     }
 

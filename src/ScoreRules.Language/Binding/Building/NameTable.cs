@@ -18,9 +18,17 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
     private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
     private readonly List<string> names = [];
+    private readonly HashSet<string> used = new(StringComparer.Ordinal);
 
     /// <summary>Declared names in order.</summary>
     public IReadOnlyList<string> Names => names;
+
+    /// <summary>What such a thing is called in messages, with its article.</summary>
+    public string What => what;
+
+    /// <summary>Declared names that no other statement mentions, with their places.</summary>
+    public IEnumerable<(string Name, SourceLocation Location)> Unused =>
+        names.Where(name => !used.Contains(NameText.Key(name))).Select(name => (name, byKey[NameText.Key(name)].Location));
 
     /// <summary>Declares a name; reports when it was declared before.</summary>
     public bool Declare(NameSyntax name, StatementSyntax statement, T value)
@@ -71,6 +79,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
     {
         if (byKey.TryGetValue(name.Key, out var found))
         {
+            used.Add(name.Key);
             return found.Value;
         }
 

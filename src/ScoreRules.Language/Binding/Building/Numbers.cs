@@ -54,7 +54,7 @@ internal sealed class Numbers(BindContext context)
     }
 
     /// <summary>A number in points, given as points or as a word of the house; null when it is neither (which is reported).</summary>
-    public (double Number, double Spread)? Points(OperandSyntax operand, StatementSyntax statement)
+    public UncertainNumber? Points(OperandSyntax operand, StatementSyntax statement)
     {
         if (operand.Name is { } name)
         {
@@ -70,7 +70,7 @@ internal sealed class Numbers(BindContext context)
                 return null;
             }
 
-            return word is null ? null : (word.Number, 0);
+            return word is null ? null : UncertainNumber.Certain(word.Number);
         }
 
         var value = operand.Value!;
@@ -88,7 +88,7 @@ internal sealed class Numbers(BindContext context)
             return null;
         }
 
-        return (value.Number, SpreadOf(value));
+        return Uncertain(value, statement);
     }
 
     // "give four points": the words were read as the name of an amount.
@@ -105,9 +105,30 @@ internal sealed class Numbers(BindContext context)
         return true;
     }
 
-    /// <summary>One standard deviation of a value's doubt: the spread said; for a range its width over the square root of 12 (uniform) or of 24 (even triangle).</summary>
-    public static double SpreadOf(ValueSyntax value) =>
-        value.Spread?.Number ?? (value.High is null ? 0 : (value.High.Number - value.First!.Number) / Math.Sqrt(value.Likely is null ? 12 : 24));
+    /// <summary>A number with its doubt; null when the doubt makes no sense (which is reported).</summary>
+    public UncertainNumber? Uncertain(ValueSyntax value, StatementSyntax statement)
+    {
+        var (low, high) = (value.First!.Number, value.High?.Number ?? value.First.Number);
+        if (value.Spread is { Number: < 0 } spread)
+        {
+            context.Error("SR3010", "A doubt is a number above 0", statement, spread.Span, "below 0", new Suggestion("write how far the number may be off, such as \"give or take 4\""));
+            return null;
+        }
+
+        if (value.High is not null && (low >= high || value.Likely is { } top && (top.Number < low || top.Number > high)))
+        {
+            context.Error("SR3010", "A range goes from its lowest number to its highest, the likeliest between them", statement, value.Span, "", new Suggestion("write for example \"10 to 20 points likely 14\""));
+            return null;
+        }
+
+        return value switch
+        {
+            { Spread: { } said } => UncertainNumber.GiveOrTake(low, said.Number),
+            { Likely: { } likely } => UncertainNumber.Triangle(low, likely.Number, high),
+            { High: not null } => UncertainNumber.Even(low, high),
+            _ => UncertainNumber.Certain(low),
+        };
+    }
 
     /// <summary>What a closed list of words looks like in a remark.</summary>
     public static string Listed(AttributeDefinition attribute) =>

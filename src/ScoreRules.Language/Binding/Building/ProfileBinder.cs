@@ -35,7 +35,7 @@ internal sealed class ProfileBinder(BindContext context, InfoBinder info)
 
     private ImmutableArray<int> Audience(StatementSyntax statement, bool isSore)
     {
-        if (context.Attributes.Names.Select(name => context.Attributes.TryFind(name)!).FirstOrDefault(attribute => attribute.IsAboutThePerson) is not { } audience)
+        if (context.Person is not { } audience)
         {
             return [];
         }

@@ -66,7 +66,8 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
             return null;
         }
 
-        return new AwardDefinition(said, condition, statement.Spec == RuleGrammar.Take ? -points.Number : points.Number, points.Spread);
+        NoteDoubt(points, statement.Head<OperandSyntax>(), statement);
+        return new AwardDefinition(said, condition, statement.Spec == RuleGrammar.Take ? points.Negated : points);
     }
 
     private CancelOutDefinition? CancelOut(StatementSyntax statement, StatementInfo said, Condition condition)
@@ -76,7 +77,15 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
         var (favour, against) = (statement.Find(RuleGrammar.InFavour), statement.Find(RuleGrammar.Against));
         return favour is null || against is null || (each is not null && points is null)
             ? null
-            : new CancelOutDefinition(said, condition, favour.Content.Text, against.Content.Text, points?.Number);
+            : new CancelOutDefinition(said, condition, favour.Content.Text, against.Content.Text, points);
+    }
+
+    private void NoteDoubt(UncertainNumber amount, OperandSyntax operand, StatementSyntax statement)
+    {
+        if (amount.Shape != DoubtShape.Certain)
+        {
+            context.Later.Add(LaterList.DoubtOfAmount, statement.At(operand.Span));
+        }
     }
 
     private LimitDefinition? Limit(StatementSyntax statement, StatementInfo said, Condition condition)

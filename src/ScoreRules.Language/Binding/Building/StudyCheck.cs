@@ -5,12 +5,14 @@ using ScoreRules.Language.Syntax.Tree;
 
 namespace ScoreRules.Language.Binding.Building;
 
-/// <summary>Checks the names in studies.</summary>
+/// <summary>Checks studies: the names in them, and whether their lines go together.</summary>
 internal sealed class StudyCheck(BindContext context)
 {
     private readonly Codes codes = new(context);
+    private readonly StudyWords words = new(context);
+    private readonly StudyLines lines = new(context);
 
-    /// <summary>Reports names that are declared nowhere, and studies that compare something with itself.</summary>
+    /// <summary>Reports names that are declared nowhere, studies that compare something with itself, and lines that contradict one another.</summary>
     public void Check(StatementSyntax statement)
     {
         var level = statement.Find(EvidenceGrammar.Compares)?.Content;
@@ -19,37 +21,62 @@ internal sealed class StudyCheck(BindContext context)
             context.Criteria.Find(criterion, statement);
         }
 
-        foreach (var finding in statement.All(EvidenceGrammar.Found).Concat(statement.All(EvidenceGrammar.Measured)).Select(line => line.Content))
+        if (statement.Find(EvidenceGrammar.Outcome) is { } outcome && context.KnowsOutcomes)
         {
-            if (finding.First.Key == finding.Second.Key)
-            {
-                context.Error("SR3008", "A study compares something with itself", statement, finding.Second.Span, "the same name", new Suggestion("name the other side"));
-            }
+            context.Outcomes.Find(outcome.Content, statement, "only the outcome that the house judges moves a placement; name the others on the line \"ignores\" of the evidence");
+        }
 
-            CheckSides(level, finding, statement);
+        foreach (var withdrawn in statement.All(EvidenceGrammar.Withdrawn))
+        {
+            Dates.Check(withdrawn.Content.Date, statement, context);
+        }
 
-            if (finding.Verdict == StudyVerdict.BetterThan)
-            {
-                context.Words.Find(finding.Amount!.Name!, statement, $"how much better is a word of the house, such as \"say {finding.Amount!.Name!.Text} means at least 10 points\"");
-            }
-
+        var findings = statement.All(EvidenceGrammar.Found).Concat(statement.All(EvidenceGrammar.Measured)).Select(line => line.Content).ToList();
+        var known = true;
+        foreach (var finding in findings)
+        {
+            known &= CheckSides(level, finding, statement);
+            words.Check(finding, statement);
             foreach (var region in finding.Regions.Where(region => context.Targets.TryFind(region.Text) is null && !context.Targets.IsDoubtful(region)))
             {
                 context.Muscles.Find(region, statement, "a study's regions are muscles or targets");
             }
         }
+
+        lines.Check(known ? findings : [], statement);
     }
 
-    private void CheckSides(ComparesSyntax? level, FindingSyntax finding, StatementSyntax statement)
+    private void CheckAmounts(FindingSyntax finding, StatementSyntax statement)
     {
+        foreach (var (side, word) in new[] { (finding.First, "more"), (finding.Second, "less") }.Where(pair => pair.Item1.Key is not ("more" or "less")))
+        {
+            context.Error("SR3001", $"A study of amounts compares \"more\" with \"less\", and \"{side.Text}\" is neither", statement, side.Span, "", new Suggestion($"write \"{word}\", if it is meant", new TextEdit(statement.At(side.Span), word)));
+        }
+    }
+
+    // Whether both names are known: only then can lines be held against one another.
+    private bool CheckSides(ComparesSyntax? level, FindingSyntax finding, StatementSyntax statement)
+    {
+        if (finding.First.Key == finding.Second.Key)
+        {
+            context.Error("SR3008", "A study compares something with itself", statement, finding.Second.Span, "the same name", new Suggestion("name the other side"));
+        }
+
         if (level?.Level == "movements")
         {
-            context.Movements.Find(finding.First, statement);
-            context.Movements.Find(finding.Second, statement);
+            return context.Movements.Find(finding.First, statement) is not null & context.Movements.Find(finding.Second, statement) is not null;
         }
-        else if (level is { Level: "classes of", Of: { } name } && context.Attributes.Find(name, statement) is { IsWord: true } attribute)
+
+        if (level is { Level: "classes of", Of: { } name } && context.Attributes.Find(name, statement) is { IsWord: true } attribute)
         {
             codes.Of(attribute, [finding.First, finding.Second], statement);
         }
+
+        else if (level is { Level: "amounts of" })
+        {
+            CheckAmounts(finding, statement);
+        }
+
+        return true;
     }
 }

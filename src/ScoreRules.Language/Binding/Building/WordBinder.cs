@@ -28,11 +28,12 @@ internal sealed class WordBinder(BindContext context, InfoBinder info)
 
             if (!Kinds.Contains(say.Value.Unit, StringComparer.Ordinal))
             {
-                context.Error("SR3003", "A word of the house means points, times or %", statement, say.Value.Span, say.Value.Unit is null ? "no unit" : $"in {say.Value.Unit}", new Suggestion("write for example \"at least 10 points\", \"1.5 times\" or \"80%\""));
+                context.Error("SR3003", "A word of the house means points, times or %", statement, say.Value.Span, say.Value.Unit is null ? "no unit" : $"in {say.Value.Unit}", new Suggestion("write for example \"at least 10 points\", \"1.5 times as important\" or \"80%\""));
                 context.Doubts.Add("say", say.Word.Text);
                 continue;
             }
 
+            CheckImportance(say, statement);
             var definition = new SayDefinition(info.Bind(statement, say.Word), say.Bound, say.Value.Number, say.Value.Unit);
             if (context.Words.Declare(say.Word, statement, definition))
             {
@@ -41,5 +42,20 @@ internal sealed class WordBinder(BindContext context, InfoBinder info)
         }
 
         return words.ToImmutable();
+    }
+
+    // "a little means 1.5 times" does not say of what; read aloud, the line must.
+    private void CheckImportance(SaySyntax say, StatementSyntax statement)
+    {
+        if (say.Value.Unit == "times" && !say.IsImportance)
+        {
+            var gap = new Text.SourceSpan(say.Value.Span.End, 0);
+            context.Error("SR3003", $"\"{say.Word.Text}\" does not say what is so many times as great", statement, gap, "here",
+                new Suggestion("a word in times says how much more important a criterion is", new TextEdit(statement.At(gap), " as important"), EditSafety.Safe));
+        }
+        else if (say.IsImportance && say.Value.Unit != "times")
+        {
+            context.Error("SR3003", "How important is told in times", statement, say.Value.Span, say.Value.Unit is null ? "no unit" : $"in {say.Value.Unit}", new Suggestion("write for example \"1.5 times as important\""));
+        }
     }
 }

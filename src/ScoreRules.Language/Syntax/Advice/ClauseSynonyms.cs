@@ -20,6 +20,8 @@ internal static class ClauseSynonyms
         ("choices", "one of"), ("description", "described as"), ("begin with", "start with"), ("add", "plus"), ("subtract", "minus"), ("multiply by", "times"),
         ("divide by", "divided by"), ("level", "severity"), ("show", "shown"), ("pros", "in favour"), ("cons", "against"), ("equipment", "kit"), ("gear", "kit"),
         ("pain", "sore"), ("avoid", "avoid when"), ("prefer", "prefer when"), ("everyone", "always"), ("all", "always"), ("result", "found"), ("subjects", "people"),
+        ("hold it", "let it decide"), ("principles give or take", "principles may be off by"), ("one sd", "one standard deviation is worth"), ("lone study", "a lone study adds"),
+        ("asks for a guess", "lets the reader guess first"), ("allows", "allows its authors"), ("spreads to likeness", "spreads to movements at least"),
     ];
 
     /// <summary>The words written, as long as in the line, and the clause meant; null when the line starts with none that fits the statement.</summary>

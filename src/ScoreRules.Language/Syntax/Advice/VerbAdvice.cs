@@ -11,7 +11,7 @@ internal static class VerbAdvice
     private static readonly string[] AfterIs =
     [
         "at least", "at most", "more than", "less than", "between", "one of", "none of", "other than", "no higher than", "no lower than", "left out",
-        "above", "within", "called", "better than", "about the same as", "unclear against", "split against",
+        "above", "within", "called", "better than", "about the same as", "too unclear to compare with", "different by region from",
     ];
 
     private static readonly string[] AfterHas = ["any of", "all of"];

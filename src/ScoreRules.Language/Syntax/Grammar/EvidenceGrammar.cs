@@ -8,11 +8,11 @@ namespace ScoreRules.Language.Syntax.Grammar;
 /// <summary>Statements about studies: evidence and study.</summary>
 internal static class EvidenceGrammar
 {
-    public static readonly ClauseSpec<QuantitySyntax> PrinciplesGiveOrTake = new("principles give or take", Values.Points);
-    public static readonly ClauseSpec<ValueSyntax> OneSdIsWorth = new("one sd is worth", Values.Value);
-    public static readonly ClauseSpec<QuantitySyntax> LoneStudyAdds = new("lone study adds", Values.Points);
+    public static readonly ClauseSpec<QuantitySyntax> PrinciplesMayBeOff = new("principles may be off by", Values.Points);
+    public static readonly ClauseSpec<ValueSyntax> OneStandardDeviationIsWorth = new("one standard deviation is worth", Values.Value);
+    public static readonly ClauseSpec<QuantitySyntax> LoneStudyAdds = new("a lone study adds", Values.Points.Then(points => Primitives.Phrase("of doubt").Select(_ => points)));
     public static readonly ClauseSpec<NameSyntax[]> Ignores = new("ignores", Names.List);
-    public static readonly ClauseSpec<QuantitySyntax> Spreads = new("spreads to likeness of at least", Values.Percent);
+    public static readonly ClauseSpec<QuantitySyntax> Spreads = new("spreads to movements at least", Values.Percent.Then(share => Primitives.Phrase("alike").Select(_ => share)));
     public static readonly ClauseSpec<NoContent> Freezes = Texts.Words("freezes benchmarks");
 
     public static readonly ClauseSpec<ComparesSyntax> Compares = new("compares",
@@ -30,7 +30,7 @@ internal static class EvidenceGrammar
     public static readonly ClauseSpec<string> Design = new("design", StudyParsers.Design);
     public static readonly ClauseSpec<NoContent> ShowIt = Texts.Words("show it");
     public static readonly ClauseSpec<NoContent> WeighIt = Texts.Words("weigh it");
-    public static readonly ClauseSpec<NoContent> HoldIt = Texts.Words("hold it");
+    public static readonly ClauseSpec<NoContent> LetItDecide = Texts.Words("let it decide");
     public static readonly ClauseSpec<(QuantitySyntax Share, TextSyntax? Because)> Trust =
         new("trust", Values.Percent.Then(share => Texts.Because.Maybe().Select(because => (share, because))));
 
@@ -40,7 +40,7 @@ internal static class EvidenceGrammar
     public static readonly HeadSpec Evidence = new()
     {
         FirstLine = Texts.Words("evidence"),
-        Lines = [PrinciplesGiveOrTake.May(), OneSdIsWorth.May(), LoneStudyAdds.May(), Ignores.May(), Spreads.May(), Freezes.May(), .. Uniform.Lines],
+        Lines = [PrinciplesMayBeOff.May(), OneStandardDeviationIsWorth.May(), LoneStudyAdds.May(), Ignores.May(), Spreads.May(), Freezes.May(), .. Uniform.Lines],
     };
 
     public static readonly HeadSpec Study = new()
@@ -49,7 +49,7 @@ internal static class EvidenceGrammar
         Lines =
         [
             Compares.Must(), Found.Repeat(), Measured.Repeat(), Outcome.Must(), People.May(), Lasted.May(), Design.May(), ShowIt.May(), WeighIt.May(),
-            HoldIt.May(), Trust.May(), Withdrawn.May(), .. Uniform.Lines,
+            LetItDecide.May(), Trust.May(), Withdrawn.May(), .. Uniform.Lines,
         ],
         OneOf = [Found, Measured],
     };

@@ -21,14 +21,14 @@ internal static class HouseGrammar
     public static readonly ClauseSpec<NameSyntax[]> UnsuitableFor = new("unsuitable for", Names.List);
     public static readonly ClauseSpec<(QuantitySyntax For, QuantitySyntax Against)> ExplainsWith = new("explains with",
         from reasons in Values.Number
-        from reasonsWord in Primitives.Phrase("reasons").Or(Primitives.Phrase("reason"))
+        from reasonsWord in Primitives.Phrase("reasons in favour").Or(Primitives.Phrase("reason in favour"))
         from comma in Primitives.Comma
         from against in Values.Number
         from againstWord in Primitives.Phrase("against")
         select (reasons, against));
 
-    public static readonly ClauseSpec<NoContent> AsksForAGuess = Texts.Words("asks for a guess first");
-    public static readonly ClauseSpec<QuantitySyntax> Allows = new("allows", Values.Number.Then(n => Primitives.Phrase("personal judgements").Or(Primitives.Phrase("personal judgement")).Select(_ => n)));
+    public static readonly ClauseSpec<NoContent> LetsTheReaderGuess = Texts.Words("lets the reader guess first");
+    public static readonly ClauseSpec<QuantitySyntax> AllowsItsAuthors = new("allows its authors", Values.Number.Then(n => Primitives.Phrase("personal judgements").Or(Primitives.Phrase("personal judgement")).Select(_ => n)));
     public static readonly ClauseSpec<BaseSyntax> BuildsOn = new("builds on",
         from name in Names.Until("version")
         from comma in Primitives.Comma.OptionalOrDefault()
@@ -51,7 +51,7 @@ internal static class HouseGrammar
         Lines =
         [
             Version.Must(), BuildsOn.May(), WrittenBy.May(), Checked.May(), Judges.May(), MeantFor.May(), UnsuitableFor.May(), ExplainsWith.May(),
-            AsksForAGuess.May(), Allows.May(), Person.May(), AcceptsEvenLoad.May(), .. Uniform.Lines,
+            LetsTheReaderGuess.May(), AllowsItsAuthors.May(), Person.May(), AcceptsEvenLoad.May(), .. Uniform.Lines,
         ],
     };
 

@@ -73,10 +73,13 @@ internal static class VocabularyGrammar
          from word in Primitives.Phrase("parts").Or(Primitives.Phrase("part"))
          select new ShareSyntax(name, parts)).CommaList();
 
+    private static readonly TokenListParser<TokenKind, bool> AsImportant = Primitives.Phrase("as important").Select(_ => true).OptionalOrDefault();
+
     private static TokenListParser<TokenKind, SaySyntax> SayParser() =>
         from name in Names.Single
         from means in Primitives.Token(TokenKind.Means, "means", literal: true)
         from bound in Primitives.Phrase("at least").Select(_ => SayBound.AtLeast).Or(Primitives.Phrase("within").Select(_ => SayBound.Within)).OptionalOrDefault(SayBound.Exactly)
         from value in Values.Value
-        select new SaySyntax(name, bound, value);
+        from importance in AsImportant
+        select new SaySyntax(name, bound, value, importance);
 }

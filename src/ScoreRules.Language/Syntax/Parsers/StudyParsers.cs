@@ -9,8 +9,8 @@ internal static class StudyParsers
     private static readonly TokenListParser<TokenKind, (StudyVerdict Verdict, OperandSyntax? Amount)> Verdicts =
         Primitives.Phrase("about the same as").Select(_ => (StudyVerdict.AboutTheSame, (OperandSyntax?)null))
             .Or(Primitives.Phrase("within").IgnoreThen(Values.Value).Then(value => Primitives.Phrase("of").Select(_ => (StudyVerdict.Within, (OperandSyntax?)new OperandSyntax(value, null)))))
-            .Or(Primitives.Phrase("unclear against").Select(_ => (StudyVerdict.Unclear, (OperandSyntax?)null)))
-            .Or(Primitives.Phrase("split against").Select(_ => (StudyVerdict.Split, (OperandSyntax?)null)))
+            .Or(Primitives.Phrase("too unclear to compare with").Select(_ => (StudyVerdict.Unclear, (OperandSyntax?)null)))
+            .Or(Primitives.Phrase("different by region from").Select(_ => (StudyVerdict.Split, (OperandSyntax?)null)))
             .Or(Names.Until("better than").Then(word => Primitives.Phrase("better than").Select(_ => (StudyVerdict.BetterThan, (OperandSyntax?)new OperandSyntax(null, word)))));
 
     /// <summary>What follows <c>found</c>.</summary>

@@ -52,7 +52,8 @@ internal static class Lifts
 
     public static Mechanism Calf(BallOfFoot ball, double from = 20, double to = -20) => Lift(
         MomentMethod.CalfLever, JointMotion.AnkleDorsiflexion, new Resistance.BodyWeight(0), LoadPoint.Body,
-        Posture((JointMotion.AnkleDorsiflexion, from)), Posture((JointMotion.AnkleDorsiflexion, to))) with { BallOfFoot = ball };
+        Posture((JointMotion.AnkleDorsiflexion, from)), Posture((JointMotion.AnkleDorsiflexion, to))) with
+    { BallOfFoot = ball };
 
     public static Mechanism Lift(MomentMethod method, JointMotion working, Resistance resistance, LoadPoint point, Posture start, Posture end)
     {

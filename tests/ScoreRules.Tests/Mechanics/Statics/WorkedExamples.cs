@@ -150,10 +150,12 @@ internal static class WorkedExamples
 
     private static Mechanism PullDown => Lifts.Lift(
         MomentMethod.InLine, JointMotion.ShoulderAbduction, new Resistance.BodyWeight(50), LoadPoint.Body,
-        Lifts.Posture((JointMotion.ShoulderAbduction, 150)), Lifts.Posture((JointMotion.ShoulderAbduction, 30))) with { SharedBy = 2 };
+        Lifts.Posture((JointMotion.ShoulderAbduction, 150)), Lifts.Posture((JointMotion.ShoulderAbduction, 30))) with
+    { SharedBy = 2 };
 
     private static Mechanism BenchPress => Lifts.Lift(
         MomentMethod.InLine, JointMotion.ShoulderHorizontalAdduction, new Resistance.Weight(80), LoadPoint.Hand,
         Lifts.Posture((JointMotion.TrunkPitch, -90), (JointMotion.ShoulderAbduction, 90), (JointMotion.ShoulderHorizontalAdduction, 0)),
-        Lifts.Posture((JointMotion.TrunkPitch, -90), (JointMotion.ShoulderAbduction, 90), (JointMotion.ShoulderHorizontalAdduction, 90))) with { SharedBy = 2 };
+        Lifts.Posture((JointMotion.TrunkPitch, -90), (JointMotion.ShoulderAbduction, 90), (JointMotion.ShoulderHorizontalAdduction, 90))) with
+    { SharedBy = 2 };
 }
