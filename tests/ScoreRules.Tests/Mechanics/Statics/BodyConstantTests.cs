@@ -74,7 +74,7 @@ public sealed class BodyConstantTests
 
     /// <summary>
     /// A level, straight body against force plates. The model knows neither sagging hips nor where the hands really stood: it
-    /// lies within 0.06 of the static rows on the feet (it reads high), within 0.08 on the knees. Moving and raised rows are outside it.
+    /// lies within 0.06 of the static rows on the feet (it reads high), within 0.09 on the knees. Moving and raised rows are outside it.
     /// </summary>
     [Fact]
     public void The_share_on_the_hands_is_near_what_was_measured()
@@ -87,7 +87,7 @@ public sealed class BodyConstantTests
             var hands = row["condition"].EndsWith("down", StringComparison.Ordinal) ? 0.05 * Person.Default.StatureMetres : 0;
             var onFeet = row["condition"].StartsWith("standard", StringComparison.Ordinal);
             var share = onFeet ? PushUpShare.OnFeet(body, hands) : PushUpShare.OnKnees(body, hands);
-            share.ShouldBe(Number(row["share_of_body_weight"]), onFeet ? 0.06 : 0.08, $"{row["condition"]}, {row["sex"]}");
+            share.ShouldBe(Number(row["share_of_body_weight"]), onFeet ? 0.06 : 0.09, $"{row["condition"]}, {row["sex"]}");
         }
     }
 
