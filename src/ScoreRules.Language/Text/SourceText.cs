@@ -30,6 +30,9 @@ public sealed class SourceText
     /// <summary>Whether it stands in a folder named "shared", so that a clash with a house's own file is the house's to mend.</summary>
     public bool IsShared => Path.Split('/').AsSpan()[..^1].Contains("shared", StringComparer.Ordinal);
 
+    /// <summary>Whether it is the house's own: neither shared with other houses nor built into the program.</summary>
+    public bool IsOwn => !IsShared && !Path.StartsWith('(');
+
     /// <summary>Number of lines; an empty text has one.</summary>
     public int LineCount => lineStarts.Count;
 

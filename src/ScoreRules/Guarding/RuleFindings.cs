@@ -38,6 +38,6 @@ public static class RuleFindings
     };
 
     private static bool IsJudged(BoundStatement statement) =>
-        !statement.Info.Location.Source.IsShared && ConditionOf(statement) is { } condition
+        statement.Info.Location.Source.IsOwn && ConditionOf(statement) is { } condition
         && !ConditionWalk.Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
 }

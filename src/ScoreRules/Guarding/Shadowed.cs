@@ -1,6 +1,7 @@
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Guarding;
 
@@ -12,7 +13,7 @@ internal static class Shadowed
     {
         foreach (var outcome in own.Where(outcome => outcome.Effective.IsEmpty && !outcome.Overridden.IsEmpty))
         {
-            var others = inferred.Outcomes.Where(other => outcome.Statement.Info.Name is { } name && other.Statement.Info.Overrides.Contains(name, StringComparer.OrdinalIgnoreCase));
+            var others = inferred.Outcomes.Where(other => outcome.Statement.Info.Name is { } name && other.Statement.Info.Overrides.Any(overridden => NameText.Same(overridden, name)));
             Add(findings, outcome.Statement.Info, "is overridden wherever it holds", [.. others.Select(other => new Label(other.Statement.Info.Location, "overrides it"))]);
         }
 

@@ -9,11 +9,11 @@ namespace ScoreRules.Scoring;
 internal static class WeightFindings
 {
     private const double Tolerance = 1.1;
+    private const string Numbered = "a criterion that has a number";
 
     /// <summary>Warns of comparisons that contradict one another, and of those that contradict written numbers.</summary>
-    public static void Check(WeightsDefinition statement, double[] given, DiagnosticBag findings)
+    public static void Check(WeightsDefinition statement, double[] given, PairwiseComparison[] comparisons, DiagnosticBag findings)
     {
-        var comparisons = WeightResolution.Comparisons(statement);
         if (given.Length > 2 && comparisons.Length > 0 && ComparisonGraph.Parts(given.Length, comparisons).Count == 1)
         {
             CheckConsistency(statement, comparisons, findings);
@@ -37,13 +37,12 @@ internal static class WeightFindings
         var anchored = given.Any(double.IsFinite);
         var parts = ComparisonGraph.Parts(given.Length, comparisons);
         var loose = anchored ? parts.FirstOrDefault(part => !part.Any(at => double.IsFinite(given[at]))) : parts.Count > 1 ? parts[1] : null;
-        return loose is null ? null : Finding("SR5013", Severity.Error, $"Nothing compares {List(loose, statement)} with {(anchored ? "a criterion that has a number" : List(parts[0], statement))}", statement.Info.Location, "",
-            "add a comparison that joins them");
+        return loose is null ? null : NotCompared(statement, loose, anchored ? Numbered : List(parts[0], statement), "add a comparison that joins them");
     }
 
     /// <summary>Weights that stand beside criteria with numbers and name none of them, so that nothing says how the two compare.</summary>
     public static Diagnostic WithoutScale(WeightsDefinition statement) =>
-        Finding("SR5013", Severity.Error, $"Nothing compares {List([.. Enumerable.Range(0, statement.Criteria.Length)], statement)} with a criterion that has a number", statement.Info.Location, "", "name one of the criteria that have a number here too: it sets the scale");
+        NotCompared(statement, [.. Enumerable.Range(0, statement.Criteria.Length)], Numbered, "name one of the criteria that have a number here too: it sets the scale");
 
     /// <summary>A criterion that counts by weights and that no statement of weights names.</summary>
     public static Diagnostic NotNamed(CriterionDefinition criterion, CriterionWeight weight) =>
@@ -69,6 +68,9 @@ internal static class WeightFindings
             Notes = [words, $"the consistency ratio should be 0.10 or less ({RandomIndex.Name}); the weights are the best middle way"],
         });
     }
+
+    private static Diagnostic NotCompared(WeightsDefinition statement, IReadOnlyList<int> part, string with, string advice) =>
+        Finding("SR5013", Severity.Error, $"Nothing compares {List(part, statement)} with {with}", statement.Info.Location, "", advice);
 
     private static string List(IReadOnlyList<int> part, WeightsDefinition statement) => string.Join(", ", part.Select(at => $"\"{statement.Criteria[at]}\""));
 

@@ -23,21 +23,22 @@ public static class WeightResolution
         }
 
         var found = new Dictionary<string, (double Weight, WeightBasis Basis)>(StringComparer.Ordinal);
+        var hasNumbers = ruleset.Criteria.Any(criterion => criterion.Weights.Any(weight => weight.Amount is not null));
         foreach (var statement in ruleset.Weights)
         {
-            Add(statement, ruleset, found, findings);
+            Add(statement, ruleset, hasNumbers, found, findings);
         }
 
         return ruleset with { Criteria = [.. ruleset.Criteria.Select(criterion => Fill(criterion, found, ruleset, findings))] };
     }
 
-    private static void Add(WeightsDefinition statement, BoundRuleset ruleset, Dictionary<string, (double Weight, WeightBasis Basis)> found, DiagnosticBag findings)
+    private static void Add(WeightsDefinition statement, BoundRuleset ruleset, bool hasNumbers, Dictionary<string, (double Weight, WeightBasis Basis)> found, DiagnosticBag findings)
     {
         var names = statement.Criteria;
         var given = names.Select(name => NumberOf(name, ruleset)).ToArray();
-        WeightFindings.Check(statement, given, findings);
-        var hasNumbers = ruleset.Criteria.Any(criterion => criterion.Weights.Any(weight => weight is { Amount: not null, Basis: null }));
-        if (Values(statement, given, hasNumbers, findings) is not { } values)
+        var comparisons = Comparisons(statement);
+        WeightFindings.Check(statement, given, comparisons, findings);
+        if (Values(statement, given, comparisons, hasNumbers, findings) is not { } values)
         {
             return;
         }
@@ -52,7 +53,7 @@ public static class WeightResolution
         }
     }
 
-    private static double[]? Values(WeightsDefinition statement, double[] given, bool hasNumbers, DiagnosticBag findings)
+    private static double[]? Values(WeightsDefinition statement, double[] given, PairwiseComparison[] comparisons, bool hasNumbers, DiagnosticBag findings)
     {
         var anchored = given.Any(double.IsFinite);
         if (!anchored && hasNumbers)
@@ -68,7 +69,6 @@ public static class WeightResolution
             return [.. centroid.Select(share => share * scale)];
         }
 
-        var comparisons = Comparisons(statement);
         if (WeightFindings.Unjoined(statement, given, comparisons) is { } finding)
         {
             findings.Add(finding);
@@ -78,8 +78,8 @@ public static class WeightResolution
         return anchored ? LogLeastSquares.Anchored(given, comparisons) : [.. LogLeastSquares.Shares(given.Length, comparisons).Select(share => share * Whole)];
     }
 
-    /// <summary>The comparisons of a statement, by positions in its list of criteria.</summary>
-    internal static PairwiseComparison[] Comparisons(WeightsDefinition statement)
+    // By positions in the statement's list of criteria.
+    private static PairwiseComparison[] Comparisons(WeightsDefinition statement)
     {
         var names = statement.Criteria;
         return [.. statement.Comparisons.Select(comparison => new PairwiseComparison(names.IndexOf(comparison.First), names.IndexOf(comparison.Second), comparison.Times))];

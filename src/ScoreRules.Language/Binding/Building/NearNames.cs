@@ -59,7 +59,7 @@ internal static class NearNames
 
     private static void ReportValues(BindContext context, AttributeDefinition attribute)
     {
-        if (attribute.Info.Location.Source.IsShared || attribute.Info.Location.Source.Path[0] == '(')
+        if (!attribute.Info.Location.Source.IsOwn)
         {
             return;
         }

@@ -17,10 +17,11 @@ internal static class UnusedNames
         Report(context, context.Attributes);
     }
 
+    // What the shared folder offers is not owed to any house.
     private static void Report<T>(BindContext context, NameTable<T> table)
         where T : class
     {
-        foreach (var (name, place) in table.Unused.Where(unused => IsOwn(unused.Location) && !Fixed.Contains(NameText.Key(unused.Name), StringComparer.Ordinal)))
+        foreach (var (name, place) in table.Unused.Where(unused => unused.Location.Source.IsOwn && !Fixed.Contains(NameText.Key(unused.Name), StringComparer.Ordinal)))
         {
             context.Findings.Add(new Diagnostic("SR2011", Severity.Warning, $"\"{name}\" is declared and mentioned nowhere", new Label(place, "never used"))
             {
@@ -28,7 +29,4 @@ internal static class UnusedNames
             });
         }
     }
-
-    // What the shared folder offers is not owed to any house.
-    private static bool IsOwn(SourceLocation place) => !place.Source.IsShared && place.Source.Path[0] != '(';
 }
