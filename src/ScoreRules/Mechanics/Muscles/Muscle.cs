@@ -13,6 +13,10 @@ public sealed record Muscle(string Name, ImmutableArray<MusclePart> Parts, doubl
     /// <summary>That of its least reliable part.</summary>
     public Reliability Reliability { get; } = Parts.Max(part => part.Reliability);
 
+    /// <summary>Whether its length is known to depend on a motion.</summary>
+    /// <param name="motion">The motion.</param>
+    public bool Crosses(JointMotion motion) => Parts.Any(part => part.Crosses(motion));
+
     /// <summary>Length in a posture.</summary>
     public MuscleLength LengthAt(in JointCoordinates at)
     {

@@ -43,6 +43,10 @@ public sealed class MusclePart
     /// <summary>Whether its angles are plane and elevation of the upper arm.</summary>
     internal bool IsOfShoulderDirection { get; }
 
+    /// <summary>Whether its length is known to depend on a motion.</summary>
+    /// <param name="motion">The motion.</param>
+    public bool Crosses(JointMotion motion) => First.Coordinate.DependsOn(motion) || Second?.Coordinate.DependsOn(motion) == true;
+
     /// <summary>Length in a posture. Angles outside of the ranges take the nearest inside; the result tells by how much.</summary>
     public PartLength LengthAt(in JointCoordinates at)
     {
