@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ScoreRules.Mechanics.Facts.Workings;
 using ScoreRules.Mechanics.Statics.Strains;
 
 namespace ScoreRules.Mechanics.Facts;
@@ -15,15 +14,15 @@ public static class DerivedFacts
     [
         new("peak moment", "N m", 0, null, "How much the target has to hold at the hardest point, one side.", "highest M; a parabola through the three highest of 61 steps", FactBasis.Moments) { Compute = at => at.Peak?.Moment },
         new("angle of peak moment", "°", -180, 180, "The angle of the working joint at which it is hardest.", "angle of the highest M", FactBasis.Moments) { Compute = at => at.Peak?.AngleDegrees },
-        new("loaded length in the long third", "", 0, 1, "How long and how loaded the target is where it is longest: tension when lengthened.", "mean of M / peak x L over the long third", FactBasis.ShapeAndLengths) { Compute = at => at.OfMuscles(MuscleNumbers.LoadedLength) },
-        new("longest length under load", "", 0, 1, "The longest the target gets while it still has to hold at least half of the peak: stretch.", "highest L where M is at least half the peak", FactBasis.ShapeAndLengths) { Compute = at => at.OfMuscles(MuscleNumbers.LongestUnderLoad) },
-        new("load profile", "", 0, 1, "How much of the hardest load is there where the target is long.", "mean M over the long third / peak", FactBasis.Shape) { IsOfLongThird = true, Compute = at => at.OfMuscles(MuscleNumbers.LoadProfile) },
-        new("moment-weighted length", "", 0, 1, "How long the target is where the work is done.", "sum of M x L / sum of M", FactBasis.ShapeAndLengths) { Compute = at => at.OfMuscles(MuscleNumbers.MomentWeighted) },
-        new("mean length", "", 0, 1, "How long the target is over the whole range.", "mean L", FactBasis.Lengths) { Compute = at => at.OfMuscles(MuscleNumbers.Mean) },
-        new("longest length", "", 0, 1, "The longest the target gets.", "highest L", FactBasis.Lengths) { Compute = at => at.OfMuscles(MuscleNumbers.Longest) },
-        new("length excursion", "", 0, 1, "How much of its range of length the target goes through.", "highest L - lowest L", FactBasis.Lengths) { Compute = at => at.OfMuscles(MuscleNumbers.Excursion) },
-        new("share of load in the lengthened third", "", 0, 1, "How much of all the load falls in the third where the target is long; a third is even.", "M summed over the long third / M summed over the range", FactBasis.Shape) { IsOfLongThird = true, Compute = at => at.OfMuscles(MuscleNumbers.ShareOfLoad) },
-        new("load at the longest point", "", 0, 1, "How much of the hardest load is there at the very point where the target is longest; easily moved by a pulley.", "M at the highest L / peak", FactBasis.Shape) { IsOfLongThird = true, Compute = at => at.OfMuscles(MuscleNumbers.AtLongest) },
+        new("loaded length in the long third", "", 0, 1, "How long and how loaded the target is where it is longest: tension when lengthened.", "mean of M / peak x L over the long third", FactBasis.ShapeAndLengths) { Compute = at => at.OfLoaded((muscle, load) => muscle.LoadedLength(load)) },
+        new("longest length under load", "", 0, 1, "The longest the target gets while it still has to hold at least half of the peak: stretch.", "highest L where M is at least half the peak", FactBasis.ShapeAndLengths) { Compute = at => at.OfLoaded((muscle, load) => muscle.LongestUnderLoad(load)) },
+        new("load profile", "", 0, 1, "How much of the hardest load is there where the target is long.", "mean M over the long third / peak", FactBasis.Shape) { IsOfLongThird = true, Compute = at => at.OfLoaded((muscle, load) => muscle.LoadProfile(load)) },
+        new("moment-weighted length", "", 0, 1, "How long the target is where the work is done.", "sum of M x L / sum of M", FactBasis.ShapeAndLengths) { Compute = at => at.OfLoaded((muscle, load) => muscle.MomentWeightedLength(load)) },
+        new("mean length", "", 0, 1, "How long the target is over the whole range.", "mean L", FactBasis.Lengths) { Compute = at => at.OfLengths(muscle => muscle.MeanLength) },
+        new("longest length", "", 0, 1, "The longest the target gets.", "highest L", FactBasis.Lengths) { Compute = at => at.OfLengths(muscle => muscle.Longest) },
+        new("length excursion", "", 0, 1, "How much of its range of length the target goes through.", "highest L - lowest L", FactBasis.Lengths) { Compute = at => at.OfLengths(muscle => muscle.Excursion) },
+        new("share of load in the lengthened third", "", 0, 1, "How much of all the load falls in the third where the target is long; a third is even.", "M summed over the long third / M summed over the range", FactBasis.Shape) { IsOfLongThird = true, Compute = at => at.OfLoaded((muscle, load) => muscle.ShareOfLoad(load)) },
+        new("load at the longest point", "", 0, 1, "How much of the hardest load is there at the very point where the target is longest; easily moved by a pulley.", "M at the highest L / peak", FactBasis.Shape) { IsOfLongThird = true, Compute = at => at.OfLoaded((muscle, load) => muscle.LoadAtLongest(load)) },
         new("part of the range where the load helps", "", 0, 1, "Where the load moves the joint for the target instead of against it.", "angle over which the moment is below 0 / range", FactBasis.Shape) { Compute = at => at.Helping },
         new("evenness of load", "", 0, 1, "1 is the same load at every angle.", "mean M / peak", FactBasis.Shape) { Compute = at => at.Evenness },
         new("wrist moment", "N m", 0, null, "The most the wrist has to hold.", "highest moment of grip force and hand about the wrist", FactBasis.Strain) { Compute = at => WristStrain.Peak(at.Mechanism) },

@@ -1,4 +1,3 @@
-using System.Collections.Immutable;
 using ScoreRules.Mechanics.Muscles;
 using ScoreRules.Mechanics.Statics;
 using ScoreRules.Mechanics.Statics.Curves;

@@ -41,17 +41,20 @@ internal sealed class Working
         return new Working(profile.Mechanism, sweep, profile.Curve, load, support);
     }
 
-    /// <summary>Mean over the muscles by share; none without muscles, or when the number needs a load and there is none.</summary>
-    public double? OfMuscles(Func<double[], double[]?, bool, double?> number)
+    /// <summary>Mean over the muscles by share; none without muscles.</summary>
+    public double? OfLengths(Func<MuscleSweep, double> number)
     {
         var sum = Sweep.Muscles.Length > 0 ? 0.0 : (double?)null;
         for (var i = 0; i < Sweep.Muscles.Length; i++)
         {
-            sum += Sweep.Target.Shares[i] * number(Sweep.Muscles[i].Lengths, Load, Sweep.Muscles[i].IsLongAtStart);
+            sum += Sweep.Target.Shares[i] * number(Sweep.Muscles[i]);
         }
 
         return sum;
     }
+
+    /// <summary>Mean over the muscles by share; none without muscles or without a load.</summary>
+    public double? OfLoaded(Func<MuscleSweep, double[], double> number) => Load is { } load ? OfLengths(muscle => number(muscle, load)) : null;
 
     private static double[]? Relative(MomentCurve curve)
     {
