@@ -19,13 +19,14 @@ public static class Judge
     /// <summary>Judges a house.</summary>
     /// <param name="sources">Its files.</param>
     /// <param name="profile">Name of the profile to judge for; null for nobody in particular.</param>
+    /// <param name="date">The day to judge for; null for the day on which the house says it was checked.</param>
     /// <exception cref="HouseException">The house has no such profile.</exception>
-    public static Judgement Run(HouseSources sources, string? profile = null)
+    public static Judgement Run(HouseSources sources, string? profile = null, DateOnly? date = null)
     {
-        var reader = RulesetReader.Read(sources.Files.Where(file => !file.IsSpreadsheet).Select(file => new SourceText(file.Path, file.Text)));
+        var reader = RulesetReader.Read(sources.Rules(), new Surroundings(sources.Nearby, date));
         var findings = reader.Findings;
         findings.AddRange(sources.Findings);
-        var sheets = sources.Files.Where(file => file.IsSpreadsheet).SelectMany(file => CsvCatalogueReader.Read(file.Path, file.Text, reader.Attributes, reader.Targets, findings));
+        var sheets = sources.Files.Where(file => file.IsSpreadsheet && reader.IsComplete).SelectMany(file => CsvCatalogueReader.Read(file.Path, file.Text, reader.Attributes, reader.Targets, findings));
         var ruleset = WeightResolution.Resolve(reader.Bind([.. sheets]), findings);
         var catalogue = CatalogueBuilder.Build(ruleset, findings);
         var judgement = new Judgement(sources, ruleset, catalogue, []);

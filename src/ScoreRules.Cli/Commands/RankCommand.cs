@@ -14,14 +14,15 @@ internal static class RankCommand
         var house = CommonOptions.Names("HOUSE", "A folder of rule text; left out, the current folder.", 0, 1);
         var target = CommonOptions.Target();
         var profile = CommonOptions.Profile();
+        var date = CommonOptions.Date();
         var format = CommonOptions.Format("text", "json");
         var color = CommonOptions.Color();
-        var command = new Command("rank", "Ranks the movements of a house, each placement with its reasons.") { house, target, profile, format, color };
+        var command = new Command("rank", "Ranks the movements of a house, each placement with its reasons.") { house, target, profile, date, format, color };
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
             var typed = parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current();
-            return Rank(screen, Judge.Run(HouseFolder.Read(typed), parsed.GetValue(profile)), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
+            return Rank(screen, Judge.Run(HouseFolder.Read(typed), parsed.GetValue(profile), parsed.GetValue(date)), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
         });
         return command;
     }

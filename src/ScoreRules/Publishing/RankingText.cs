@@ -38,6 +38,16 @@ public sealed class RankingText(Judgement judgement)
             block.Wrapped($"{house.Name}, version {house.Version}{(house.WrittenBy is null ? "" : $", written by {house.WrittenBy}")}");
         }
 
+        if (AmendmentText.Summary(judgement.Ruleset) is { } summary)
+        {
+            block.Labelled("Builds on", summary);
+        }
+
+        if (judgement.Ruleset.Date is { } day)
+        {
+            block.Labelled("Judged for", Sentences.Day(day));
+        }
+
         block.Wrapped(Sentences.Education);
         foreach (var (caution, _, _) in new CautionList(rankings, explainer).At(CautionPlace.AboveTheRanking))
         {
@@ -167,6 +177,11 @@ public sealed class RankingText(Judgement judgement)
         if (!judgement.Ruleset.NotYetApplied.IsEmpty)
         {
             block.Labelled("No effect yet", $"read and checked only: {string.Join(", ", judgement.Ruleset.NotYetApplied.Select(later => $"{later.What} ({NumberText.Count(later.Count)})"))}; scorerules check says where");
+        }
+
+        if (judgement.Ruleset is { NotInForce: { IsEmpty: false } absent, Date: { } day })
+        {
+            block.Labelled("Not in force", $"on {Sentences.Day(day)}: {string.Join(", ", absent.Select(info => $"{info.Title} ({info.Location})"))}");
         }
 
         foreach (var (caution, _, _) in new CautionList(rankings, explainer).At(CautionPlace.AtTheFoot))

@@ -9,6 +9,9 @@ namespace ScoreRules.Publishing;
 /// <summary>The sentences of an explanation. Names and the author's own words, never identifiers; no praise, no fear.</summary>
 internal static class Sentences
 {
+    /// <summary>A day in words.</summary>
+    public static string Day(DateOnly day) => day.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>The line that stands in every form of output.</summary>
     public const string Education = "Education, not medical advice. Your gym's rules, local codes and licensed professionals come first.";
 

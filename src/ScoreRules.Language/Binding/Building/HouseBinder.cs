@@ -70,7 +70,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
     {
         (ClauseSpec Spec, string What)[] later =
         [
-            (HouseGrammar.BuildsOn, "ruleset: builds on"), (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"), (HouseGrammar.AllowsItsAuthors, "ruleset: allows its authors personal judgements"),
+            (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"), (HouseGrammar.AllowsItsAuthors, "ruleset: allows its authors personal judgements"),
             (HouseGrammar.Person, "ruleset: person"), (HouseGrammar.AcceptsEvenLoad, "ruleset: accepts an even load"),
         ];
         foreach (var line in statement.Lines)

@@ -8,12 +8,18 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds the lines that mean the same on every statement.</summary>
 internal sealed class InfoBinder(BindContext context)
 {
+    private static readonly ImmutableArray<HeadSpec> Timeless =
+    [
+        HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Target, VocabularyGrammar.Tiers, VocabularyGrammar.Say, ScoringGrammar.Weights,
+        EvidenceGrammar.Evidence, EvidenceGrammar.Study, MovementGrammar.Place, QuestionGrammar.Profile, QuestionGrammar.Choose,
+    ];
+
     /// <summary>What a statement says about itself.</summary>
     /// <param name="statement">The statement.</param>
     /// <param name="name">The name it declares; null to use the name given with <c>named</c>.</param>
     public StatementInfo Bind(StatementSyntax statement, NameSyntax? name = null)
     {
-        NoteDates(statement);
+        NoteAccepted(statement);
         return new StatementInfo(statement.Spec.Words, name?.Text ?? statement.Find(Uniform.Named)?.Content.Text, statement.HeadLocation)
         {
             Because = Join(statement, Uniform.Because),
@@ -23,6 +29,9 @@ internal sealed class InfoBinder(BindContext context)
             ExceptFor = [.. statement.All(Uniform.ExceptFor).SelectMany(line => Scopes([.. line.Content.Names], line.Content.Because?.Text, statement))],
             Overrides = Overrides(statement),
             Section = statement.Section,
+            From = DayOf(statement, Uniform.From),
+            Until = DayOf(statement, Uniform.Until),
+            Amendments = context.Ledger.Of(statement),
         };
     }
 
@@ -71,14 +80,24 @@ internal sealed class InfoBinder(BindContext context)
             : null;
     }
 
-    private void NoteDates(StatementSyntax statement)
+    private DateOnly? DayOf(StatementSyntax statement, ClauseSpec<DateSyntax> spec)
     {
-        foreach (var line in statement.All(Uniform.From).Concat(statement.All(Uniform.Until)))
+        if (statement.Find(spec) is not { } line)
         {
-            Dates.Check(line.Content, statement, context);
-            context.Later.Add($"dates (\"{line.Spec.Starter}\")", statement.At(line.Span));
+            return null;
         }
 
+        context.Dated.Add(statement.At(line.Span));
+        if (Timeless.Contains(statement.Spec))
+        {
+            context.Later.Add($"dates on \"{statement.Spec.Words}\"", statement.At(line.Span));
+        }
+
+        return Dates.Check(line.Content, statement, context);
+    }
+
+    private void NoteAccepted(StatementSyntax statement)
+    {
         foreach (var line in statement.All(Uniform.Accept))
         {
             context.Later.Add("accepted warnings (\"accept\")", statement.At(line.Span));

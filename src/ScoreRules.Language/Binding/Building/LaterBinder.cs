@@ -7,7 +7,7 @@ namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
 /// Checks the names of statements that have no effect yet, and lists them: studies, evidence,
-/// places, choices, questions and changes of a base.
+/// places, choices and questions.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
@@ -22,17 +22,14 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         foreach (var statement in statements.Where(statement => statement.First is not null && HasNoEffect(statement.Spec)))
         {
             context.Later.Add(statement.Spec.Words, statement.HeadLocation);
-            if (!OverlayGrammar.All.Contains(statement.Spec))
-            {
-                info.Bind(statement);
-                Check(statement);
-            }
+            info.Bind(statement);
+            Check(statement);
         }
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
         spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == MovementGrammar.Place
-        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
+        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal);
 
     private void Check(StatementSyntax statement)
     {
