@@ -19,4 +19,8 @@ public sealed record Movement(
     ImmutableArray<TargetDefinition> Trains,
     ImmutableArray<CatalogueFact> Facts,
     string? Like,
-    SourceLocation Location);
+    SourceLocation Location)
+{
+    /// <summary>Its joints, load and where the load comes from, stated or taken over; each name once, what moves in the order of the text.</summary>
+    public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
+}

@@ -49,6 +49,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             UnsuitableFor = Unsuitable(statement),
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
+            Person = statement.Find(HouseGrammar.Person) is { } person ? new PersonBinder(context).Bind(person, statement) : null,
         };
     }
 
