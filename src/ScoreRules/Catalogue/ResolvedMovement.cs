@@ -26,5 +26,5 @@ internal sealed record ResolvedMovement(
 
     /// <summary>The movement as the catalogue holds it.</summary>
     public Movement ToMovement(int index) =>
-        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location) { Geometry = Geometry };
+        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location) { Geometry = Geometry, IsWhole = Declaration.IsWhole && !HasCutLink };
 }
