@@ -35,14 +35,7 @@ public static class MotionNames
     public static (string Motion, int Sign)? Find(string word)
     {
         var key = NameText.Key(word);
-        foreach (var (positive, negative) in Pairs)
-        {
-            if (key == positive || key == negative)
-            {
-                return (positive, key == positive ? 1 : -1);
-            }
-        }
-
-        return null;
+        var pair = Pairs.FirstOrDefault(pair => key.Length > 0 && (key == pair.Positive || key == pair.Negative));
+        return pair.Positive is null ? null : (pair.Positive, key == pair.Positive ? 1 : -1);
     }
 }
