@@ -1,4 +1,5 @@
 using System.CommandLine;
+using System.Globalization;
 using ScoreRules.Cli.Terminal;
 
 namespace ScoreRules.Cli.Commands;
@@ -40,6 +41,27 @@ internal static class CommonOptions
 
     /// <summary><c>--profile</c>.</summary>
     public static Option<string?> Profile() => new("--profile") { Description = "Look through one of the house's profiles: kit, sore joints, audience.", HelpName = "PROFILE" };
+
+    /// <summary><c>--date</c>.</summary>
+    public static Option<DateOnly?> Date()
+    {
+        var option = new Option<DateOnly?>("--date")
+        {
+            Description = "The day to judge for, such as 2031-08-20; left out, the day on which the house was checked.",
+            HelpName = "YEAR-MONTH-DAY",
+            CustomParser = result =>
+            {
+                if (DateOnly.TryParseExact(result.Tokens[0].Value, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day))
+                {
+                    return day;
+                }
+
+                result.AddError($"\"{result.Tokens[0].Value}\" is not a day. Write year, month and day, such as 2031-08-20.");
+                return null;
+            },
+        };
+        return option;
+    }
 
     /// <summary>Names on the command line, so many at least and at most; one that starts with a dash is a mistyped option.</summary>
     public static Argument<string[]> Names(string name, string description, int least, int most)

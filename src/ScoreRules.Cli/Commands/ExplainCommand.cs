@@ -17,14 +17,15 @@ internal static class ExplainCommand
         var names = CommonOptions.Names("HOUSE MOVEMENT", "A folder of rule text (left out, the current folder) and the name of a movement.", 1, 2);
         var target = CommonOptions.Target();
         var profile = CommonOptions.Profile();
+        var date = CommonOptions.Date();
         var format = CommonOptions.Format("text", "json");
         var color = CommonOptions.Color();
-        var command = new Command("explain", "Explains one movement: cautions, verdict, reasons, and the whole trail.") { names, target, profile, format, color };
+        var command = new Command("explain", "Explains one movement: cautions, verdict, reasons, and the whole trail.") { names, target, profile, date, format, color };
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
             var typed = parsed.GetValue(names)!;
-            var judgement = Judge.Run(HouseFolder.Read(typed.Length == 2 ? typed[0] : OnlyMovement(typed[0])), parsed.GetValue(profile));
+            var judgement = Judge.Run(HouseFolder.Read(typed.Length == 2 ? typed[0] : OnlyMovement(typed[0])), parsed.GetValue(profile), parsed.GetValue(date));
             return judgement.HasErrors
                 ? FindingsPrinter.Stopped(judgement, screen)
                 : Explain(screen, judgement, Find(judgement, typed[^1]), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);

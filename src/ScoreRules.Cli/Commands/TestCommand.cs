@@ -13,14 +13,15 @@ internal static class TestCommand
     public static Command Create(Screen screen)
     {
         var house = CommonOptions.Names("HOUSE", "A folder of rule text; left out, the current folder.", 0, 1);
+        var date = CommonOptions.Date();
         var format = CommonOptions.Format("text", "json");
         var junit = new Option<string?>("--junit") { Description = "Also write the result to this file, in the XML form that build servers read.", HelpName = "FILE" };
         var color = CommonOptions.Color();
-        var command = new Command("test", "Tests the expectations of a house; one that fails is shown with both explanations side by side.") { house, format, junit, color };
+        var command = new Command("test", "Tests the expectations of a house; one that fails is shown with both explanations side by side.") { house, date, format, junit, color };
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
-            var judgement = Judge.Run(HouseFolder.Read(parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current()));
+            var judgement = Judge.Run(HouseFolder.Read(parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current()), profile: null, parsed.GetValue(date));
             if (parsed.GetValue(junit) is { } file)
             {
                 RuleFiles.Write(file, JunitReport.Print(judgement));

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Language.Overlays;
 
 namespace ScoreRules.Language.Binding;
 
@@ -56,6 +57,9 @@ public sealed record BoundRuleset
     /// <summary>Movements as declared.</summary>
     public ImmutableArray<MovementDeclaration> Movements { get; init; } = [];
 
+    /// <summary>Personal judgements.</summary>
+    public ImmutableArray<PlaceDefinition> Places { get; init; } = [];
+
     /// <summary>Expectations.</summary>
     public ImmutableArray<ExpectationDefinition> Expectations { get; init; } = [];
 
@@ -64,6 +68,21 @@ public sealed record BoundRuleset
 
     /// <summary>Prose.</summary>
     public ImmutableArray<PhilosophyText> Philosophy { get; init; } = [];
+
+    /// <summary>The houses it builds on, the base of all first.</summary>
+    public ImmutableArray<BaseHouse> Bases { get; init; } = [];
+
+    /// <summary>What was changed and dropped of the houses it builds on.</summary>
+    public ImmutableArray<Amendment> Amendments { get; init; } = [];
+
+    /// <summary>The day it is judged for; null when no date matters.</summary>
+    public DateOnly? Date { get; init; }
+
+    /// <summary>Statements that are not in force on that day.</summary>
+    public ImmutableArray<StatementInfo> NotInForce { get; init; } = [];
+
+    /// <summary>Warnings that its authors accept.</summary>
+    public ImmutableArray<AcceptedWarning> Accepted { get; init; } = [];
 
     /// <summary>What was read but has no effect yet.</summary>
     public ImmutableArray<NotYetApplied> NotYetApplied { get; init; } = [];

@@ -1,4 +1,4 @@
-using ScoreRules.Language.Binding.Building;
+using ScoreRules.Language.Syntax;
 
 namespace ScoreRules.Language.Binding;
 
@@ -6,5 +6,5 @@ namespace ScoreRules.Language.Binding;
 public static class NameWriting
 {
     /// <summary>A name as it must be written: in double quotes where it holds something that a bare name cannot.</summary>
-    public static string Written(string name) => BindContext.Quote(name);
+    public static string Written(string name) => NameQuotes.Of(name);
 }

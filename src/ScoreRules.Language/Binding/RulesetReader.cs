@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Binding.Building;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Overlays;
 using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
@@ -15,15 +16,20 @@ namespace ScoreRules.Language.Binding;
 /// </summary>
 public sealed class RulesetReader
 {
-    private readonly List<StatementSyntax> statements;
+    private readonly IReadOnlyList<StatementSyntax> statements;
     private readonly BindContext context;
+    private readonly DateOnly? day;
     private readonly InfoBinder info;
     private readonly TargetBinder targets;
 
-    private RulesetReader(List<StatementSyntax> statements, DiagnosticBag findings, Doubts doubts)
+    private RulesetReader(IReadOnlyList<StatementSyntax> read, Surroundings around, DiagnosticBag findings, IEnumerable<DoubtfulText> doubtful)
     {
-        this.statements = statements;
-        context = new BindContext(findings, doubts);
+        day = DateCheck.DayOf(around.Date, read);
+        var merged = OverlayMerger.Merge(read, around.Houses, day, findings);
+        statements = merged.Statements;
+        IsComplete = merged.IsComplete;
+        context = new BindContext(findings, Doubtful(doubtful, merged.Ledger)) { Ledger = merged.Ledger };
+        DateCheck.Amendments(read, context);
         info = new InfoBinder(context);
         targets = new TargetBinder(context, info);
         Attributes = new VocabularyBinder(context, info).Bind(statements);
@@ -36,30 +42,25 @@ public sealed class RulesetReader
     /// <summary>Targets and sub-targets, as far as they can be known before movements are.</summary>
     public ImmutableArray<TargetDefinition> Targets { get; }
 
+    /// <summary>Whether every house that it builds on was found; otherwise nothing but its head is read.</summary>
+    public bool IsComplete { get; }
+
     /// <summary>All findings so far.</summary>
     public DiagnosticBag Findings => context.Findings;
 
     /// <summary>Parses files and binds their vocabulary. The order of the files does not matter.</summary>
-    public static RulesetReader Read(IEnumerable<SourceText> files) =>
-        From(files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse));
+    /// <param name="files">The files.</param>
+    /// <param name="around">What is given with them.</param>
+    public static RulesetReader Read(IEnumerable<SourceText> files, Surroundings? around = null) =>
+        From(files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(SyntaxParser.Parse), around);
 
     /// <summary>Binds the vocabulary of files that were parsed before, in the order of their names.</summary>
-    internal static RulesetReader From(IEnumerable<FileSyntax> files)
+    internal static RulesetReader From(IEnumerable<FileSyntax> files, Surroundings? around = null)
     {
         var findings = new DiagnosticBag();
-        var doubts = new Doubts();
-        var read = new List<StatementSyntax>();
-        foreach (var file in files)
-        {
-            findings.AddRange(file.Findings);
-            read.AddRange(file.Statements);
-            foreach (var text in file.Doubtful)
-            {
-                doubts.Add(text.Kind, text.Text);
-            }
-        }
-
-        return new RulesetReader(read, findings, doubts);
+        var read = files.ToList();
+        findings.AddRange(read.SelectMany(file => file.Findings));
+        return new RulesetReader([.. read.SelectMany(file => file.Statements)], around ?? Surroundings.None, findings, read.SelectMany(file => file.Doubtful));
     }
 
     /// <summary>Binds everything else.</summary>
@@ -91,13 +92,19 @@ public sealed class RulesetReader
             Cautions = [.. acting.OfType<CautionDefinition>()],
             Refusals = [.. acting.OfType<RefusalDefinition>()],
             Movements = [.. movements.Bind(), .. fromSpreadsheets],
+            Places = new PlaceBinder(context, info).Bind(statements),
             Expectations = new ExpectationBinder(context, info).Bind(statements),
             Profiles = new ProfileBinder(context, info).Bind(statements),
             Philosophy = HouseBinder.Prose(statements),
         };
         new LaterBinder(context, info).Bind(statements);
         OverrideCheck.Report(acting, context.Findings);
-        return ruleset with { NotYetApplied = context.Later.ToList() };
+        if (day is null && statements.All(statement => statement.Spec != HouseGrammar.Ruleset || (statement.IsWhole && !statement.Has(HouseGrammar.Checked))))
+        {
+            DateCheck.Missing(context);
+        }
+
+        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All, Bases = context.Ledger.Bases, Accepted = [.. context.Accepted] }, context.Dated.Count > 0 ? day : null);
     }
 
     /// <summary>
@@ -110,6 +117,22 @@ public sealed class RulesetReader
         UnusedNames.Report(context);
         NearNames.Report(context);
         SameNames.Report(context);
+    }
+
+    private static Doubts Doubtful(IEnumerable<DoubtfulText> texts, Ledger ledger)
+    {
+        var doubts = new Doubts { Dropped = ledger.Dropped };
+        foreach (var text in texts)
+        {
+            doubts.Add(text.Kind, text.Text);
+        }
+
+        foreach (var tier in ledger.DoubtfulTiers)
+        {
+            doubts.Add("tiers", tier);
+        }
+
+        return doubts;
     }
 
     private MovementBinder DeclareNames(IReadOnlyList<MovementDeclaration> fromSpreadsheets)
@@ -126,8 +149,8 @@ public sealed class RulesetReader
             DeclareOthers(statement);
         }
 
-        context.KnowsOutcomes = statements.Exists(statement => statement.Has(HouseGrammar.Judges))
-            && statements.TrueForAll(statement => statement.IsWhole || !(statement.Spec == HouseGrammar.Ruleset || statement.Spec == EvidenceGrammar.Evidence)) && !Findings.HasErrors;
+        context.KnowsOutcomes = statements.Any(statement => statement.Has(HouseGrammar.Judges))
+            && statements.All(statement => statement.IsWhole || !(statement.Spec == HouseGrammar.Ruleset || statement.Spec == EvidenceGrammar.Evidence)) && !Findings.HasErrors;
 
         return movements;
     }

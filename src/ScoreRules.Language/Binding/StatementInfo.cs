@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Language.Overlays;
 using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Binding;
@@ -29,6 +30,18 @@ public sealed record StatementInfo(string Kind, string? Name, SourceLocation Loc
 
     /// <summary>The section heading above it.</summary>
     public string? Section { get; init; }
+
+    /// <summary>The day from which it is in force; null for always.</summary>
+    public DateOnly? From { get; init; }
+
+    /// <summary>The day from which it is no longer in force; null for never.</summary>
+    public DateOnly? Until { get; init; }
+
+    /// <summary>What houses that build on the one it stands in changed about it, the lowest house first.</summary>
+    public ImmutableArray<Amendment> Amendments { get; init; } = [];
+
+    /// <summary>Whether it is in force on a day: <see cref="From"/> included, <see cref="Until"/> excluded. Without a day it is.</summary>
+    public bool IsInForce(DateOnly? day) => day is not { } date || (From is not { } from || from <= date) && (Until is not { } until || date < until);
 
     /// <summary>What messages call it.</summary>
     public string Title => Name is null ? Kind : $"{Kind} \"{Name}\"";

@@ -17,6 +17,9 @@ public sealed class DiagnosticBag
     /// <summary>Adds several findings.</summary>
     public void AddRange(IEnumerable<Diagnostic> diagnostics) => found.AddRange(diagnostics);
 
+    /// <summary>Whether something was found at exactly this place.</summary>
+    public bool HasAt(SourceLocation place) => found.Exists(d => d.Location.Source == place.Source && d.Location.Span == place.Span);
+
     /// <summary>All findings by file and place, then code; exact repetitions once.</summary>
     public ImmutableArray<Diagnostic> ToSorted() => Sort(found);
 

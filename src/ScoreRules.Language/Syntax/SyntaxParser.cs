@@ -16,6 +16,13 @@ internal static class SyntaxParser
         return read with { Findings = [.. read.Findings.Select(proof.Check)] };
     }
 
+    /// <summary>Parses a text composed of pieces. Its findings come without edits, which would be made in the texts the pieces were taken from.</summary>
+    public static FileSyntax ParseComposed(SourceText source)
+    {
+        var read = Read(source);
+        return read with { Findings = [.. read.Findings.Select(finding => finding with { Suggestions = [.. finding.Suggestions.Select(suggestion => new Suggestion(suggestion.Advice))] })] };
+    }
+
     private static FileSyntax Read(SourceText source)
     {
         var findings = new DiagnosticBag();

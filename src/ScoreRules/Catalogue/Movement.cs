@@ -21,6 +21,9 @@ public sealed record Movement(
     string? Like,
     SourceLocation Location)
 {
+    /// <summary>Facts that hold for some targets only; they stand before <see cref="Facts"/>.</summary>
+    public TargetFacts TargetFacts { get; init; } = TargetFacts.None;
+
     /// <summary>Its joints, load and where the load comes from, stated or taken over; each name once, what moves in the order of the text.</summary>
     public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
 

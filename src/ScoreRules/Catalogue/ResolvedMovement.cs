@@ -18,6 +18,9 @@ internal sealed record ResolvedMovement(
     bool IsTrainsSaid,
     bool HasCutLink)
 {
+    /// <summary>Facts that hold for some targets only.</summary>
+    public TargetFacts TargetFacts { get; init; } = TargetFacts.None;
+
     /// <summary>Its joints, load and where the load comes from, stated or taken over.</summary>
     public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
 
@@ -26,5 +29,10 @@ internal sealed record ResolvedMovement(
 
     /// <summary>The movement as the catalogue holds it.</summary>
     public Movement ToMovement(int index) =>
-        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location) { Geometry = Geometry, IsWhole = Declaration.IsWhole && !HasCutLink };
+        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location)
+        {
+            TargetFacts = TargetFacts,
+            Geometry = Geometry,
+            IsWhole = Declaration.IsWhole && !HasCutLink,
+        };
 }

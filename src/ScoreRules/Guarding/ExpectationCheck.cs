@@ -22,7 +22,11 @@ public sealed class ExpectationCheck(BoundRuleset ruleset, MovementCatalogue cat
         {
             Section = result.Expectation.Info.Section,
             Notes = result.Expectation.Info.Because is { } because ? [result.Found, $"expected because: {because}"] : [result.Found],
-            Suggestions = [new Suggestion("look at both movements with \"scorerules explain\": either a rule is wrong, or the expectation is")],
+            Suggestions =
+            [
+                new Suggestion("look at both movements with \"scorerules explain\": either a rule is wrong, or the expectation is"),
+                .. result.Expectation.Info.Location.Source.IsOfBase ? [new Suggestion($"it belongs to the house that this one builds on: if it cannot hold here, write \"drop {result.Expectation.Info.Location.Text.Replace("expect ", "expectation ", StringComparison.Ordinal)}\" with a line \"because ...\"")] : Array.Empty<Suggestion>(),
+            ],
         });
 
     private ExpectationResult Run(ExpectationDefinition expectation)

@@ -35,6 +35,9 @@ public static class JudgementJson
             [.. cautions.Select(caution => JsonParts.Caution(caution.Caution, caution.Undecided))],
             [.. rankings.Select(ranking => Target(parts, ranking, view?.Of(ranking)))],
             [.. judgement.Expectations.Select(result => new ExpectationPart(result.Holds, result.Found, JsonParts.Rule(result.Expectation.Info)))],
+            [.. judgement.Findings.Where(finding => finding.Severity == Severity.Error).Select(JsonParts.Finding)],
+            [.. judgement.Ruleset.Amendments.Select(JsonParts.Amendment)],
+            [.. judgement.Ruleset.NotInForce.Select(JsonParts.Rule)],
             [.. judgement.Ruleset.NotYetApplied.Select(JsonParts.Later)]);
         return JsonSerializer.Serialize(document, Context.RankDocument) + "\n";
     }
@@ -50,12 +53,12 @@ public static class JudgementJson
     }
 
     /// <summary>Findings.</summary>
-    public static string Check(IReadOnlyList<Diagnostic> findings, IEnumerable<NotYetApplied> later)
+    public static string Check(IReadOnlyList<Diagnostic> findings, IReadOnlyList<BoundRuleset> rulesets)
     {
         var document = new CheckDocument(
             SchemaVersion, ToolVersion, Sentences.Education,
             findings.Count(finding => finding.Severity == Severity.Error), findings.Count(finding => finding.Severity == Severity.Warning),
-            [.. findings.Select(JsonParts.Finding)], [.. later.Select(JsonParts.Later)]);
+            [.. findings.Select(JsonParts.Finding)], [.. rulesets.SelectMany(ruleset => ruleset.Amendments).Select(JsonParts.Amendment)], [.. rulesets.SelectMany(ruleset => ruleset.NotYetApplied).Select(JsonParts.Later)]);
         return JsonSerializer.Serialize(document, Context.CheckDocument) + "\n";
     }
 
@@ -81,8 +84,10 @@ public static class JudgementJson
         parts.Target(personal?.Ranking ?? ranking, _ => true, withTrail: false, personal is null ? [] : JsonParts.SetAside(personal));
 
     private static RulesetPart? House(Judgement judgement) => judgement.Ruleset.House is { } house
-        ? new RulesetPart(house.Name, house.Version, house.Judges, house.CheckedOn?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture))
+        ? new RulesetPart(house.Name, house.Version, house.Judges, Iso(house.CheckedOn), [.. judgement.Ruleset.Bases.Select(below => new BasePart(below.Name, below.Version))], Iso(judgement.Ruleset.Date))
         : null;
+
+    private static string? Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
     private static ImmutableArray<InputPart> Inputs(Judgement judgement) => [.. judgement.Sources.Files.Select(file => new InputPart(file.Path, file.Sha256))];
 }

@@ -40,7 +40,7 @@ internal sealed class TrailText(Judgement judgement)
             var (call, trace) = fact.Ways.FirstOrDefault(way => way.Trace.Verdict == fact.Verdict);
             var unsure = fact.Verdict == Verdict.CouldNotTell ? " cannot be told" : "";
             var basis = trace is null ? "" : $": {TraceText.Held(trace)}";
-            block.Labelled(label, $"{fact.Name}{unsure}{basis} ({(call ?? fact.Ways[0].Call).Info.Location})", Gutter);
+            block.Labelled(label, $"{fact.Name}{unsure}{basis} ({(call ?? fact.Ways[0].Call).Info.Location}){AmendmentText.Behind((call ?? fact.Ways[0].Call).Info)}", Gutter);
             label = "";
         }
 
@@ -50,22 +50,15 @@ internal sealed class TrailText(Judgement judgement)
         }
     }
 
-    private static string Basis(WeightBasis? basis) => basis switch
-    {
-        null => "",
-        { Rank: 0 } => $" (weight by comparison of {basis.Count} criteria, {basis.Source.Info.Location})",
-        _ => $" (weight by order: {basis.Rank.Ordinalize(System.Globalization.CultureInfo.InvariantCulture)} of {basis.Count}, {basis.Source.Info.Location})",
-    };
-
     private static void PrintCriteria(TextBlock block, PlacementExplanation explained)
     {
         block.Labelled("criteria", $"{"criterion".ToQuantity(explained.Criteria.Length)}, weights total {NumberText.Plain(Tiering.Rounding.Printed(explained.WeightTotal, 1))}{(Math.Abs(explained.WeightTotal - 100) < 1e-9 ? "" : ", brought to 100")}", Gutter);
         foreach (var criterion in explained.Criteria)
         {
             var belief = Sentences.Credence(criterion.Criterion.Info.Credence);
-            var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}{Basis(criterion.Basis)}";
+            var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}{(Sentences.Basis(criterion.Basis) is { } basis ? $" ({basis})" : "")}";
             var because = criterion.Criterion.Info.Because is { } words ? $" \"{Sentences.Sentence(words)}\"" : "";
-            block.Labelled($"  {NumberText.Points(criterion.Points),6}", $"{criterion.Criterion.Name}: {criterion.Attribute.Name} {FactText.Told(criterion.Attribute, criterion.Fact)}; {worth}{(belief.Length == 0 ? "" : $"; {belief}")}.{because} ({criterion.Criterion.Info.Location}; fact {Place(criterion)})", Gutter);
+            block.Labelled($"  {NumberText.Points(criterion.Points),6}", $"{criterion.Criterion.Name}: {criterion.Attribute.Name} {FactText.Told(criterion.Attribute, criterion.Fact)}; {worth}{(belief.Length == 0 ? "" : $"; {belief}")}.{because} ({criterion.Criterion.Info.Location}; fact {Place(criterion)}){AmendmentText.Behind(criterion.Criterion.Info)}", Gutter);
         }
 
         block.Labelled($"  {NumberText.Points(explained.CriteriaPoints),6}", "from criteria", Gutter);
@@ -81,14 +74,14 @@ internal sealed class TrailText(Judgement judgement)
         {
             var award = (AwardDefinition)rule.Rule;
             var because = award.Info.Because is { } words ? $" \"{Sentences.Sentence(words)}\"" : "";
-            block.Labelled($"  {NumberText.Signed(award.Points),6}", $"{award.Info.Name ?? award.Info.Kind}: {TraceText.Held(rule.Trace)}.{because} ({award.Info.Location})", Gutter);
+            block.Labelled($"  {NumberText.Signed(award.Points),6}", $"{award.Info.Name ?? award.Info.Kind}: {TraceText.Held(rule.Trace)}.{because} ({award.Info.Location}){AmendmentText.Behind(award.Info)}", Gutter);
         }
 
         foreach (var rule in explained.Held<CancelOutDefinition>())
         {
             var cancel = (CancelOutDefinition)rule.Rule;
             var points = cancel.Points is { } each ? $" ({NumberText.Signed(each)} and {NumberText.Signed(-each)})" : "";
-            block.Labelled("    even", $"{cancel.InFavour}, {cancel.Against}{points}: called even. ({cancel.Info.Location})", Gutter);
+            block.Labelled("    even", $"{cancel.InFavour}, {cancel.Against}{points}: called even. ({cancel.Info.Location}){AmendmentText.Behind(cancel.Info)}", Gutter);
         }
     }
 
@@ -111,13 +104,14 @@ internal sealed class TrailText(Judgement judgement)
         block.Labelled("limits", Sentences.Limits(placement), Gutter);
         foreach (var limit in placement.Limits)
         {
-            block.Labelled("", $"{limit.Info.Kind} {limit.Tier.Name}{(limit.Info.Because is { } because ? $": \"{Sentences.Sentence(because)}\"" : "")} ({limit.Info.Location})", Gutter);
+            block.Labelled("", $"{limit.Info.Kind} {limit.Tier.Name}{(limit.Info.Because is { } because ? $": \"{Sentences.Sentence(because)}\"" : "")} ({limit.Info.Location}){AmendmentText.Behind(limit.Info)}", Gutter);
         }
     }
 
     private static void PrintRest(TextBlock block, PlacementExplanation explained)
     {
-        block.Labelled("left out", explained.LeftOut is null ? "no" : string.Join("; ", explained.LeftOut.Rules.Select(rule => $"by {rule.Info.Title}{(rule.Info.Because is { } because ? $": \"{Sentences.Sentence(because)}\"" : "")} ({rule.Info.Location})")), Gutter);
+        block.Labelled("judgements", explained.Placement is { } placement && Sentences.Judgement(placement) is { } judged ? judged : "none", Gutter);
+        block.Labelled("left out", explained.LeftOut is null ? "no" : string.Join("; ", explained.LeftOut.Rules.Select(rule => $"by {rule.Info.Title}{(rule.Info.Because is { } because ? $": \"{Sentences.Sentence(because)}\"" : "")} ({rule.Info.Location}){AmendmentText.Behind(rule.Info)}")), Gutter);
         block.Labelled("cautions", explained.Cautions.IsEmpty ? "none" : $"{NumberText.Count(explained.Cautions.Length)}, shown first or at the foot: {string.Join(", ", explained.Cautions.Select(caution => caution.Caution.Info.Location.ToString()))}", Gutter);
     }
 

@@ -10,7 +10,7 @@ public sealed class DirectionTests
     // In this order: a folder uses only what stands above it.
     private static readonly string[] Judging = ["Mechanics", "Weighting", "Catalogue", "Modelling", "Inference", "Scoring", "Tiering", "Profiles", "Explanation", "Guarding", "Publishing", "Mending", "Starting"];
 
-    private static readonly string[] Language = ["Text", "Diagnostics", "Syntax", "Formatting", "Binding"];
+    private static readonly string[] Language = ["Text", "Diagnostics", "Syntax", "Formatting", "Overlays", "Binding"];
 
     public static TheoryData<string, string> Forbidden()
     {

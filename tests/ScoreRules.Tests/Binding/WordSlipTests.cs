@@ -30,13 +30,13 @@ public sealed partial class WordSlipTests
     {
         var path = $"rulesets/{house}/{file}";
         var text = Sources(house).Single(source => source.Path == path).Text;
-        var others = Shared.Concat(Sources(house).Where(source => source.Path != path)).ToList();
+        var others = Shared.Concat(Below(house)).Concat(Sources(house).Where(source => source.Path != path)).ToList();
         var parsed = others.Select(SyntaxParser.Parse).ToList();
-        Findings(new SourceText(path, text), parsed).ShouldBeEmpty();
+        Findings(House(path, text, house), parsed).ShouldBeEmpty();
         var meaning = HouseMeaning.Of(text);
         var slips = WordSlip.In(text).ToList();
         slips.Count.ShouldBeGreaterThan(100);
-        slips.AsParallel().AsOrdered().Select(slip => Fault(slip, meaning, new SourceText(path, slip.Text), parsed)).OfType<string>().ShouldBeEmpty();
+        slips.AsParallel().AsOrdered().Select(slip => Fault(slip, meaning, House(path, slip.Text, house), parsed)).OfType<string>().ShouldBeEmpty();
     }
 
     private static string? Fault(WordSlip slip, string[] meaning, SourceText damaged, IEnumerable<FileSyntax> others)
@@ -51,16 +51,21 @@ public sealed partial class WordSlipTests
         return after.SequenceEqual(meaning, StringComparer.Ordinal) ? null : $"silent: {slip.Told}:\n  {string.Join("\n  ", after.Except(meaning, StringComparer.Ordinal))}";
     }
 
+    // Harbour Lane builds on Longreach.
+    private static IEnumerable<SourceText> Below(string house) => house == "harbour-lane" ? Sources("longreach").Select(source => new SourceText(source.Path, source.Text) { Layer = 1, IsOfBase = true }) : [];
+
+    private static SourceText House(string path, string text, string house) => new(path, text) { Layer = house == "harbour-lane" ? 2 : 1 };
+
     private static IEnumerable<string> Houses() =>
         Directory.GetDirectories(Repository.PathOf("rulesets")).Select(folder => Path.GetFileName(folder)!).Where(name => name != "shared").Order(StringComparer.Ordinal);
 
     private static IEnumerable<SourceText> Sources(string folder) =>
         Directory.GetFiles(Repository.PathOf("rulesets", folder), "*.rules").Order(StringComparer.Ordinal)
-            .Select(path => new SourceText($"rulesets/{folder}/{Path.GetFileName(path)}", File.ReadAllText(path).ReplaceLineEndings("\n")));
+            .Select(path => House($"rulesets/{folder}/{Path.GetFileName(path)}", File.ReadAllText(path).ReplaceLineEndings("\n"), folder));
 
     private static Diagnostic[] Findings(SourceText damaged, IEnumerable<FileSyntax> others)
     {
-        var reader = RulesetReader.From(others.Append(SyntaxParser.Parse(damaged)).OrderBy(file => file.Source.Path, StringComparer.Ordinal));
+        var reader = RulesetReader.From(others.Append(SyntaxParser.Parse(damaged)).OrderBy(file => file.Source.Path, StringComparer.Ordinal), new Surroundings(["Longreach"], null));
         reader.Bind([]);
         if (!reader.Findings.HasErrors)
         {

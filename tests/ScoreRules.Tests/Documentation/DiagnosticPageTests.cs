@@ -65,7 +65,11 @@ public sealed partial class DiagnosticPageTests
     private static IEnumerable<string> Of(string code, IEnumerable<string> found) => found.Where(other => other == code || other != "SR2011");
 
     private static PageExample Example(string code, string heading) =>
-        new(MarkdownBlocks.In(DiagnosticPages.Find(code)!.Text).Single(block => block.Heading == heading));
+        Example([.. MarkdownBlocks.In(DiagnosticPages.Find(code)!.Text).Where(block => block.Heading == heading)]);
+
+    private static PageExample Example(MarkdownBlock[] blocks) => new(blocks.Single(block => !IsBase(block)), blocks.SingleOrDefault(IsBase));
+
+    private static bool IsBase(MarkdownBlock block) => block.Info.StartsWith("rules base", StringComparison.Ordinal);
 
     [GeneratedRegex("\"(?<code>SR[0-9]{4})\"", RegexOptions.None, matchTimeoutMilliseconds: 1000)]
     private static partial Regex RaisedCode();

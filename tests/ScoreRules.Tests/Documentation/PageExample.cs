@@ -6,9 +6,10 @@ namespace ScoreRules.Tests.Documentation;
 
 /// <summary>
 /// An example of a page as a house. The words behind its fence say how: <c>rules</c> and <c>csv</c> stand in the small
-/// house of <c>prelude.rules</c>, <c>rules alone</c> stands alone; three more fences make files that a page cannot hold.
+/// house of <c>prelude.rules</c>, <c>rules alone</c> stands alone; three more fences make files that a page cannot hold. A second
+/// example <c>rules base</c> is the house it builds on; <c>rules base twice</c> says that two folders hold such a house.
 /// </summary>
-internal sealed class PageExample(MarkdownBlock block)
+internal sealed class PageExample(MarkdownBlock block, MarkdownBlock? below = null)
 {
     private const int TooLarge = 17 << 20;
     private const int VeryMany = 5000;
@@ -35,7 +36,12 @@ internal sealed class PageExample(MarkdownBlock block)
         return block.Text.Replace("...", string.Join(", ", Enumerable.Repeat(name, VeryMany)), StringComparison.Ordinal);
     }
 
-    private static HouseSources InPrelude(string path, string text) => new([File(path, text), File("shared/prelude.rules", Prelude)], []);
+    private HouseSources InPrelude(string path, string text)
+    {
+        var houses = below is null ? [] : Enumerable.Repeat(Language.Binding.HouseName.Read(below.Text)!.Name, below.Info == "rules base twice" ? 2 : 1);
+        HouseFile[] floor = below is { Info: "rules base" } ? [File("base/house.rules", below.Text) with { Layer = 1 }] : [];
+        return new HouseSources([.. floor, File(path, text) with { Layer = floor.Length + 1 }, File("shared/prelude.rules", Prelude)], []) { Nearby = [.. houses] };
+    }
 
     private static HouseFile File(string path, string text) => new(path, text, "", path.EndsWith(".csv", StringComparison.Ordinal));
 

@@ -9,8 +9,11 @@ namespace ScoreRules.Tests.Houses;
 /// <summary>The rankings of the shipped houses, kept: a change prints which movements moved.</summary>
 public sealed class GoldenRankingTests
 {
-    [Fact]
-    public void Longreach_ranks_as_it_did() => Golden.Check(Print(Judged.Longreach), "tests", "ScoreRules.Tests", "Golden", "longreach.txt");
+    [Theory]
+    [InlineData("longreach")]
+    [InlineData("harbour-lane")]
+    [InlineData("linden-court")]
+    public void A_shipped_house_ranks_as_it_did(string house) => Golden.Check(Print(Judged.House(house)), "tests", "ScoreRules.Tests", "Golden", house + ".txt");
 
     private static string Print(Judgement judgement)
     {

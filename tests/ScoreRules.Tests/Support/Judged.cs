@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using ScoreRules.Catalogue;
 using ScoreRules.Explanation;
 using ScoreRules.Houses;
@@ -8,9 +9,16 @@ namespace ScoreRules.Tests.Support;
 /// <summary>Houses judged once for all tests.</summary>
 internal static class Judged
 {
-    private static readonly Lazy<Judgement> LongreachOnce = new(() => Judge.Run(HouseFolder.Read(Repository.PathOf("rulesets", "longreach"))));
+    private static readonly ConcurrentDictionary<string, Lazy<Judgement>> Once = new(StringComparer.Ordinal);
 
-    public static Judgement Longreach => LongreachOnce.Value;
+    public static Judgement Longreach => House("longreach");
+
+    public static Judgement HarbourLane => House("harbour-lane");
+
+    public static Judgement LindenCourt => House("linden-court");
+
+    /// <summary>A shipped house by the name of its folder.</summary>
+    public static Judgement House(string folder) => Once.GetOrAdd(folder, name => new Lazy<Judgement>(() => Judge.Run(HouseFolder.Read(Repository.PathOf("rulesets", name))))).Value;
 
     /// <summary>Judges rule text as a house of its own, without the shared folder.</summary>
     public static Judgement Text(params string[] files) =>

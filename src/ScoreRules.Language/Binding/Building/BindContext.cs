@@ -1,5 +1,5 @@
 using ScoreRules.Language.Diagnostics;
-using ScoreRules.Language.Syntax;
+using ScoreRules.Language.Overlays;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -20,6 +20,15 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
 
     /// <summary>What was read but has no effect yet.</summary>
     public LaterList Later { get; } = new();
+
+    /// <summary>What houses changed and dropped of those below them.</summary>
+    public Ledger Ledger { get; init; } = new();
+
+    /// <summary>Where statements say from or until when they are in force.</summary>
+    public List<SourceLocation> Dated { get; } = [];
+
+    /// <summary>Warnings that authors accept.</summary>
+    public List<AcceptedWarning> Accepted { get; } = [];
 
     /// <summary>Attributes.</summary>
     public NameTable<AttributeDefinition> Attributes { get; } = new("attribute", "something a movement can be described by", "SR2003", findings, doubts);
@@ -74,14 +83,6 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
         ClauseSyntax<SaySyntax> { Content: { } say } => $"{statement.Spec.Words} \"{say.Word.Text}\"",
         _ => statement.Find(Syntax.Grammar.Uniform.Named) is { } named ? $"{statement.Spec.Words} \"{named.Content.Text}\"" : statement.Spec.Words,
     };
-
-    /// <summary>A name as it must be written: in quotes where it holds something that a bare name cannot.</summary>
-    public static string Quote(string name)
-    {
-        var bare = name.Split(' ').All(word => word.Length > 0 && char.IsLetter(word[0]) && ReservedWords.KindOf(word) == TokenKind.Word
-            && word.All(c => char.IsLetterOrDigit(c) || c is '-' or '/' or '.' or '\'' or '’'));
-        return bare ? name : $"\"{name}\"";
-    }
 
     /// <summary>Reports an error in a statement.</summary>
     public void Error(string code, string headline, StatementSyntax statement, SourceSpan place, string label, params Suggestion[] suggestions) =>

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Advice;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
@@ -106,7 +107,7 @@ internal sealed class Codes(BindContext context)
         var safety = near.Length == 1 ? EditSafety.Safe : EditSafety.Shown;
         context.Report("SR3001", Severity.Error, $"\"{word.Text}\" is not a word for \"{attribute.Name}\"", statement, word.Span, "not in its list",
             [new Label(attribute.Info.Location, Numbers.Listed(attribute))],
-            [.. near.Select(name => new Suggestion($"did you mean \"{name}\"?", new TextEdit(place, BindContext.Quote(name)), safety))]);
+            [.. near.Select(name => new Suggestion($"did you mean \"{name}\"?", new TextEdit(place, NameQuotes.Of(name)), safety))]);
     }
 
     // "pronated supinated": two allowed words without a comma.

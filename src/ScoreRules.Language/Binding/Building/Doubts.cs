@@ -12,6 +12,9 @@ internal sealed class Doubts
     private readonly HashSet<string> reported = new(StringComparer.Ordinal);
     private readonly HashSet<string> nameless = new(StringComparer.Ordinal);
 
+    /// <summary>Names that a house took away from those below it.</summary>
+    public Overlays.DroppedNames Dropped { get; init; } = new();
+
     /// <summary>Adds a text.</summary>
     /// <param name="kind">Head of the statement it stands in.</param>
     /// <param name="text">The text; empty when the statement lacks its name, so that any name of its kind may be meant.</param>

@@ -8,7 +8,7 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds what a movement states about its joints, its load and where the load comes from.</summary>
 internal sealed class GeometryBinder(BindContext context)
 {
-    private readonly PlaceBinder places = new(context);
+    private readonly DirectionBinder places = new(context);
     private readonly LoadBinder loads = new(context);
 
     /// <summary>How many such things a movement states.</summary>

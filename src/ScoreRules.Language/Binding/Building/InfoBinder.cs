@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -8,12 +9,18 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds the lines that mean the same on every statement.</summary>
 internal sealed class InfoBinder(BindContext context)
 {
+    private static readonly ImmutableArray<HeadSpec> Timeless =
+    [
+        HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Target, VocabularyGrammar.Tiers, VocabularyGrammar.Say, ScoringGrammar.Weights,
+        EvidenceGrammar.Evidence, EvidenceGrammar.Study, QuestionGrammar.Profile, QuestionGrammar.Choose,
+    ];
+
     /// <summary>What a statement says about itself.</summary>
     /// <param name="statement">The statement.</param>
     /// <param name="name">The name it declares; null to use the name given with <c>named</c>.</param>
     public StatementInfo Bind(StatementSyntax statement, NameSyntax? name = null)
     {
-        NoteDates(statement);
+        NoteAccepted(statement);
         return new StatementInfo(statement.Spec.Words, name?.Text ?? statement.Find(Uniform.Named)?.Content.Text, statement.HeadLocation)
         {
             Because = Join(statement, Uniform.Because),
@@ -23,14 +30,23 @@ internal sealed class InfoBinder(BindContext context)
             ExceptFor = [.. statement.All(Uniform.ExceptFor).SelectMany(line => Scopes([.. line.Content.Names], line.Content.Because?.Text, statement))],
             Overrides = Overrides(statement),
             Section = statement.Section,
+            From = DayOf(statement, Uniform.From),
+            Until = DayOf(statement, Uniform.Until),
+            Amendments = context.Ledger.Of(statement),
         };
     }
 
-    private static Credence CredenceOf(StatementSyntax statement) =>
-        statement.Has(Uniform.Sure) ? Credence.Firm
-        : statement.Has(Uniform.Probable) ? Credence.Probable
-        : statement.Has(Uniform.Shaky) ? Credence.Shaky
-        : Credence.NotSaid;
+    private Credence CredenceOf(StatementSyntax statement)
+    {
+        var beliefs = statement.Lines.Where(line => line.Spec == Uniform.Sure || line.Spec == Uniform.Probable || line.Spec == Uniform.Shaky).ToList();
+        if (beliefs.Count > 1)
+        {
+            context.Report("SR1024", Severity.Error, $"\"{beliefs[0].Spec.Starter}\" and \"{beliefs[1].Spec.Starter}\" cannot both be meant", statement, beliefs[1].Span, "second belief",
+                [new Label(statement.At(beliefs[0].Span), "first belief")], new Suggestion("keep one of them"));
+        }
+
+        return beliefs.Count == 0 ? Credence.NotSaid : beliefs[0].Spec == Uniform.Sure ? Credence.Firm : beliefs[0].Spec == Uniform.Probable ? Credence.Probable : Credence.Shaky;
+    }
 
     private static string? Join(StatementSyntax statement, ClauseSpec<TextSyntax> spec)
     {
@@ -71,17 +87,28 @@ internal sealed class InfoBinder(BindContext context)
             : null;
     }
 
-    private void NoteDates(StatementSyntax statement)
+    private DateOnly? DayOf(StatementSyntax statement, ClauseSpec<DateSyntax> spec)
     {
-        foreach (var line in statement.All(Uniform.From).Concat(statement.All(Uniform.Until)))
+        if (statement.Find(spec) is not { } line)
         {
-            Dates.Check(line.Content, statement, context);
-            context.Later.Add($"dates (\"{line.Spec.Starter}\")", statement.At(line.Span));
+            return null;
         }
 
+        context.Dated.Add(statement.At(line.Span));
+        if (Timeless.Contains(statement.Spec))
+        {
+            context.Later.Add($"dates on \"{statement.Spec.Words}\"", statement.At(line.Span));
+        }
+
+        return Dates.Check(line.Content, statement, context);
+    }
+
+    private void NoteAccepted(StatementSyntax statement)
+    {
         foreach (var line in statement.All(Uniform.Accept))
         {
-            context.Later.Add("accepted warnings (\"accept\")", statement.At(line.Span));
+            var lines = statement.Lines.Select(each => statement.At(each.Span)).Append(statement.HeadLocation).Where(place => place.Path == statement.At(line.Span).Path).ToList();
+            context.Accepted.Add(new AcceptedWarning(line.Content.Code.Text, line.Content.Because.Text, statement.At(line.Span), lines.Min(place => place.Line), lines.Max(place => place.Line)));
         }
     }
 }

@@ -1,4 +1,3 @@
-using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -7,7 +6,7 @@ namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
 /// Checks the names of statements that have no effect yet, and lists them: studies, evidence,
-/// places, choices, questions and changes of a base.
+/// choices and questions.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
@@ -22,27 +21,20 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         foreach (var statement in statements.Where(statement => statement.First is not null && HasNoEffect(statement.Spec)))
         {
             context.Later.Add(statement.Spec.Words, statement.HeadLocation);
-            if (!OverlayGrammar.All.Contains(statement.Spec))
-            {
-                info.Bind(statement);
-                Check(statement);
-            }
+            info.Bind(statement);
+            Check(statement);
         }
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == MovementGrammar.Place
-        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal) || OverlayGrammar.All.Contains(spec);
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study
+        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal);
 
     private void Check(StatementSyntax statement)
     {
         if (statement.Spec == EvidenceGrammar.Study)
         {
             studies.Check(statement);
-        }
-        else if (statement.Spec == MovementGrammar.Place)
-        {
-            CheckPlace(statement);
         }
         else if (statement.Spec == QuestionGrammar.Choose)
         {
@@ -75,20 +67,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         else
         {
             CheckConditions(statement);
-        }
-    }
-
-    private void CheckPlace(StatementSyntax statement)
-    {
-        var own = statement.Head<NameSyntax>();
-        Movements([own], statement);
-        foreach (var other in statement.All(MovementGrammar.JustAbove).Concat(statement.All(MovementGrammar.JustBelow)).Concat(statement.All(MovementGrammar.Beside)))
-        {
-            Movements([other.Content], statement);
-            if (other.Content.Key == own.Key)
-            {
-                context.Error("SR3008", "A movement is placed by itself", statement, other.Content.Span, "the same movement", new Suggestion("name another movement"));
-            }
         }
     }
 

@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
@@ -85,7 +86,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
 
         if (!IsDoubtful(name) && doubts.IsNew(name.Text))
         {
-            findings.Add(NotFound(name, statement, note));
+            findings.Add(doubts.Dropped.Find(kind, name.Text) is { } dropped ? Gone(name, statement, dropped) : NotFound(name, statement, note));
         }
 
         return null;
@@ -112,6 +113,19 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
         _ => null,
     };
 
+    private Diagnostic Gone(NameSyntax name, StatementSyntax statement, Overlays.DroppedName dropped) =>
+        new(code, Severity.Error, dropped.NewName is null ? $"\"{name.Text}\" was dropped, and is still used" : $"\"{name.Text}\" is now called \"{dropped.NewName}\"", new Label(statement.At(name.Span), "used here"))
+        {
+            Within = BindContext.TitleOf(statement),
+            Section = statement.Section,
+            Others = [new Label(dropped.Place, dropped.NewName is null ? $"dropped by {dropped.House}" : $"renamed by {dropped.House}")],
+            Suggestions =
+            [
+                dropped.NewName is { } renamed ? new Suggestion($"write \"{renamed}\"", new TextEdit(statement.At(name.Span), NameQuotes.Of(renamed)), EditSafety.Safe)
+                : new Suggestion("change or drop this statement as well, or keep what it uses"),
+            ],
+        };
+
     private Diagnostic NotFound(NameSyntax name, StatementSyntax statement, string? note)
     {
         var near = synonyms.TryGetValue(name.Key, out var meant) ? [meant] : NameSuggester.Nearest(name.Text, names);
@@ -123,7 +137,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
             Within = BindContext.TitleOf(statement),
             Section = statement.Section,
             Notes = [.. new[] { note, listed }.OfType<string>()],
-            Suggestions = [.. near.Select(suggestion => new Suggestion($"did you mean \"{suggestion}\"?", new TextEdit(place, BindContext.Quote(suggestion)), safety))],
+            Suggestions = [.. near.Select(suggestion => new Suggestion($"did you mean \"{suggestion}\"?", new TextEdit(place, NameQuotes.Of(suggestion)), safety))],
         };
     }
 }

@@ -1,72 +1,65 @@
+using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Binding.Building;
 
-/// <summary>Binds distances in directions: where a pulley or anchor stands, where the foot is pushed.</summary>
-internal sealed class PlaceBinder(BindContext context)
+/// <summary>Binds personal judgements.</summary>
+internal sealed class PlaceBinder(BindContext context, InfoBinder info)
 {
-    private static readonly (string Word, int Axis, int Sign, string Opposite)[] Directions =
-        [("forward", 0, 1, "back"), ("back", 0, -1, "forward"), ("up", 1, 1, "down"), ("down", 1, -1, "up"), ("out", 2, 1, "in"), ("in", 2, -1, "out")];
+    private static readonly (ClauseSpec<NameSyntax> Spec, PlaceKind Kind)[] ByAnother =
+        [(MovementGrammar.JustBelow, PlaceKind.JustBelow), (MovementGrammar.JustAbove, PlaceKind.JustAbove), (MovementGrammar.Beside, PlaceKind.Beside)];
 
-    private readonly Sizes sizes = new(context);
+    private static readonly (ClauseSpec Spec, PlaceKind Kind)[] ByTier = [(MovementGrammar.OneTierHigher, PlaceKind.OneTierHigher), (MovementGrammar.OneTierLower, PlaceKind.OneTierLower)];
 
-    /// <summary>The place of a line, or null when it cannot be (which is reported).</summary>
-    public GeometryLine? Bind(ClauseSyntax<DirectionSyntax[]> line, bool but, StatementSyntax statement)
+    /// <summary>All judgements whose names could be resolved.</summary>
+    public ImmutableArray<PlaceDefinition> Bind(IEnumerable<StatementSyntax> statements)
     {
-        var isFoot = line.Spec == MovementGrammar.FootLine || line.Spec == MovementGrammar.ButFootLine;
-        var metres = new double?[3];
-        var sound = true;
-        foreach (var step in line.Content)
+        var places = statements.Where(statement => statement.Spec == MovementGrammar.Place && statement.First is not null).SelectMany(BindOne).ToImmutableArray();
+        foreach (var pair in places.GroupBy(place => NameText.Key(place.Movement), StringComparer.Ordinal).Where(group => group.Count() > 1).Select(group => group.ToList()))
         {
-            sound &= Bind(step, isFoot, metres, statement);
+            ReportTwice(pair);
         }
 
-        return sound ? new GeometryLine.Place(isFoot ? "foot line" : "pulley", metres[0] ?? 0, metres[1] ?? 0, metres[2] ?? 0, but, statement.At(line.Span)) : null;
+        return places;
     }
 
-    private bool Bind(DirectionSyntax step, bool isFoot, double?[] metres, StatementSyntax statement)
+    private List<PlaceDefinition> BindOne(StatementSyntax statement)
     {
-        var direction = Array.Find(Directions, known => known.Word == step.Direction.Key);
-        if (direction.Word is null || (isFoot && direction.Axis != 0))
+        var own = statement.Head<NameSyntax>();
+        var movement = context.Movements.Find(own, statement);
+        var said = info.Bind(statement);
+        var places = ByTier.Where(pair => statement.Has(pair.Spec)).Select(pair => new PlaceDefinition(said, pair.Kind, movement ?? "", null)).ToList();
+        foreach (var (spec, kind) in ByAnother)
         {
-            ReportUnknown(step.Direction, isFoot, statement);
-            return false;
+            foreach (var line in statement.All(spec))
+            {
+                context.Later.Add($"place: {spec.Starter}", statement.At(line.Span));
+                var other = context.Movements.Find(line.Content, statement);
+                if (line.Content.Key == own.Key)
+                {
+                    context.Error("SR3008", "A movement is placed by itself", statement, line.Content.Span, "the same movement", new Suggestion("name another movement"));
+                }
+                else if (other is not null)
+                {
+                    places.Add(new PlaceDefinition(said, kind, movement ?? "", other));
+                }
+            }
         }
 
-        if (metres[direction.Axis] is not null)
-        {
-            context.Error("SR7203", $"\"{direction.Word}\" and \"{direction.Opposite}\" are one direction, and it stands here twice", statement, step.Distance.Span.Cover(step.Direction.Span), "second time", new Suggestion("keep one of the two"));
-            return false;
-        }
-
-        if (step.Distance.Number < 0)
-        {
-            var turned = $"{Numbers.Plain(-step.Distance.Number)} {step.Distance.Unit ?? "m"} {direction.Opposite}";
-            var whole = step.Distance.Span.Cover(step.Direction.Span);
-            context.Error("SR7204", "A distance is 0 or more", statement, step.Distance.Span, "below 0", new Suggestion($"write \"{turned}\"", new TextEdit(statement.At(whole), turned)));
-            return false;
-        }
-
-        if (sizes.In(step.Distance, "m", "A distance", statement) is not { } distance)
-        {
-            return false;
-        }
-
-        metres[direction.Axis] = direction.Sign * distance + 0.0;
-        return true;
+        return movement is null ? [] : places;
     }
 
-    private void ReportUnknown(NameSyntax direction, bool isFoot, StatementSyntax statement)
+    private void ReportTwice(List<PlaceDefinition> places)
     {
-        var legal = isFoot ? ["forward", "back"] : Directions.Select(known => known.Word).ToArray();
-        var near = NameSuggester.Nearest(direction.Text, legal);
-        var place = statement.At(direction.Span);
-        Suggestion[] advice = near.Length == 1
-            ? [new Suggestion($"did you mean \"{near[0]}\"?", new TextEdit(place, near[0]), EditSafety.Safe)]
-            : [new Suggestion($"directions are: {string.Join(", ", legal)}")];
-        context.Error("SR7203", $"\"{direction.Text}\" is not a direction{(isFoot ? " along the foot" : "")}", statement, direction.Span, "not a direction", advice);
+        var second = places[1].Info.Location;
+        context.Findings.Add(new Diagnostic("SR5019", Severity.Error, $"\"{places[0].Movement}\" is placed by judgement twice", new Label(second, "second time"))
+        {
+            Others = [new Label(places[0].Info.Location, "first time")],
+            Suggestions = [new Suggestion("keep one of the two")],
+        });
     }
 }

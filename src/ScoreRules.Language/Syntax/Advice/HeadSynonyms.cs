@@ -22,7 +22,7 @@ internal static class HeadSynonyms
         ("if", "start with what happens, such as \"give 4 points\", and set the condition in below it: \"when ...\""),
         ("when", "start with what happens, such as \"give 4 points\", and set the condition in below it: \"when ...\""),
         ("unless", "start with what happens, such as \"give 4 points\", and set the exception in below it: \"unless ...\""),
-        ("rename", "write \"change tiers\" and below it, set in, \"rename ... to ...\""),
+        ("rename", "write \"change tiers\" and below it, set in, \"... is now called ...\""),
         ("weight", "write \"criterion\" and its name, and below it, set in, \"counts 10\""),
         ("because", "set it in, right below the statement that it explains"),
     ];

@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Parsers;
@@ -7,44 +8,75 @@ using Superpower;
 namespace ScoreRules.Language.Syntax.Grammar;
 
 /// <summary>
-/// Statements with which a house changes the house it builds on. <c>change</c> takes the lines of the kind it changes,
-/// none of them compulsory; a caution can be neither changed nor dropped.
+/// Statements with which a house changes the house it builds on. <c>change</c> takes the lines of the kind it changes, none of
+/// them compulsory. A caution can be neither changed nor dropped: it is read all the same, so that the refusal can say so.
 /// </summary>
 internal static class OverlayGrammar
 {
     public static readonly ClauseSpec<QuantitySyntax> Points = new("points", Values.Points);
+    public static readonly ClauseSpec<NameSyntax> NeverAbove = new("never above", Names.Single);
+    public static readonly ClauseSpec<NameSyntax> NeverBelow = new("never below", Names.Single);
 
-    public static readonly ClauseSpec<NameSyntax[]> Rename = new("rename",
-        from old in Names.Until("to")
-        from to in Primitives.Phrase("to")
-        from renamed in Names.Single
-        select new NameSyntax[] { old, renamed });
+    /// <summary>A new weight, or so many times the old one.</summary>
+    public static readonly ClauseSpec<ChangedWeightSyntax> Counts = new("counts",
+        Primitives.Phrase("half as much").Select(span => new ChangedWeightSyntax(new QuantitySyntax(0.5, null, span), null))
+            .Or(Primitives.Phrase("twice as much").Select(span => new ChangedWeightSyntax(new QuantitySyntax(2, null, span), null)))
+            .Or(Values.Times.Try().Then(times => Primitives.Phrase("as much").Select(_ => new ChangedWeightSyntax(times, null))))
+            .Or(ScoringGrammar.WeightParser.Select(weight => new ChangedWeightSyntax(null, weight))));
 
-    private static readonly (string Kind, HeadSpec? Of, bool Named)[] Kinds =
+    /// <summary>A tier cut anew, or renamed: <c>Second string is now called Reserve</c>.</summary>
+    public static readonly ClauseSpec<ChangedTierSyntax> Tier = new("", TierParsers.Changed);
+
+    private static readonly TokenListParser<TokenKind, NameSyntax?> Name = Names.Single.Select(name => (NameSyntax?)name);
+    private static readonly TokenListParser<TokenKind, NameSyntax?> NoName = Primitives.Nothing.Select(_ => (NameSyntax?)null);
+
+    private static readonly (string Kind, HeadSpec? Of, TokenListParser<TokenKind, NameSyntax?> Name)[] Kinds =
     [
-        ("attribute", VocabularyGrammar.Attribute, true), ("target", VocabularyGrammar.Target, true), ("tiers", VocabularyGrammar.Tiers, false),
-        ("criterion", ScoringGrammar.Criterion, true), ("call", RuleGrammar.Call, true), ("work out", RuleGrammar.WorkOut, true),
-        ("rule", null, true), ("study", EvidenceGrammar.Study, true), ("movement", MovementGrammar.Movement, true),
-        ("profile", QuestionGrammar.Profile, true), ("evidence", EvidenceGrammar.Evidence, false), ("ruleset", HouseGrammar.Ruleset, false),
-        ("weights", ScoringGrammar.Weights, false),
+        ("attribute", VocabularyGrammar.Attribute, Name), ("target", VocabularyGrammar.Target, Name), ("tiers", VocabularyGrammar.Tiers, NoName),
+        ("criterion", ScoringGrammar.Criterion, Name), ("call", RuleGrammar.Call, Name), ("work out", RuleGrammar.WorkOut, Name),
+        ("rule", null, Name), ("study", EvidenceGrammar.Study, Name), ("movement", MovementGrammar.Movement, Name),
+        ("profile", QuestionGrammar.Profile, Name), ("evidence", EvidenceGrammar.Evidence, NoName), ("ruleset", HouseGrammar.Ruleset, Names.Single.Maybe()),
+        ("weights", ScoringGrammar.Weights, NoName),
     ];
 
-    /// <summary>One kind of statement for each kind of thing that can be changed or dropped.</summary>
-    public static readonly ImmutableArray<HeadSpec> All = [.. Kinds.Select(Change), .. Kinds.Select(Drop)];
+    private static readonly (HeadSpec Head, OverlayKind Kind)[] Heads =
+    [
+        .. Kinds.Select(kind => (Change(kind), new OverlayKind(kind.Kind, kind.Of, IsDrop: false))),
+        (new HeadSpec { FirstLine = new ClauseSpec<SaySyntax>("change say", VocabularyGrammar.SayParser()), Lines = Uniform.Lines }, new OverlayKind("say", VocabularyGrammar.Say, IsDrop: false)),
+        (Refused("change caution"), new OverlayKind("caution", RuleGrammar.Caution, IsDrop: false)),
+        .. Kinds.Select(kind => (Drop($"drop {kind.Kind}", kind.Name), new OverlayKind(kind.Kind, kind.Of, IsDrop: true))),
+        (Drop("drop say", Name), new OverlayKind("say", VocabularyGrammar.Say, IsDrop: true)),
+        (Drop("drop expectation", ClaimParsers.Claim), new OverlayKind("expectation", QuestionGrammar.Expect, IsDrop: true)),
+        (Refused("drop caution"), new OverlayKind("caution", RuleGrammar.Caution, IsDrop: true)),
+    ];
 
-    private static HeadSpec Change((string Kind, HeadSpec? Of, bool Named) kind) => new()
+    private static readonly FrozenDictionary<HeadSpec, OverlayKind> KindOfHead = Heads.ToFrozenDictionary(pair => pair.Head, pair => pair.Kind);
+
+    /// <summary>One kind of statement for each kind of thing that can be changed or dropped.</summary>
+    public static readonly ImmutableArray<HeadSpec> All = [.. Heads.Select(pair => pair.Head)];
+
+    /// <summary>What such a statement is about; null for statements of other kinds.</summary>
+    public static OverlayKind? KindOf(HeadSpec spec) => KindOfHead.GetValueOrDefault(spec);
+
+    private static HeadSpec Change((string Kind, HeadSpec? Of, TokenListParser<TokenKind, NameSyntax?> Name) kind) => new()
     {
-        FirstLine = new ClauseSpec<NameSyntax?>($"change {kind.Kind}", kind.Named ? Names.Single.Select(name => (NameSyntax?)name) : Names.Single.Maybe()),
-        NamedLine = kind.Of?.NamedLine,
-        Lines = [.. Lines(kind.Of).Select(use => use with { Required = false }), .. kind.Kind == "tiers" ? [Rename.Repeat()] : Array.Empty<ClauseUse>()],
+        FirstLine = new ClauseSpec<NameSyntax?>($"change {kind.Kind}", kind.Name),
+        NamedLine = kind.Kind == "tiers" ? Tier : kind.Of?.NamedLine,
+        Lines = [.. Lines(kind.Of).Select(use => use with { Required = false, Spec = Changed(use.Spec) })],
     };
 
-    private static HeadSpec Drop((string Kind, HeadSpec? Of, bool Named) kind) => new()
+    private static HeadSpec Drop<T>(string head, TokenListParser<TokenKind, T> parser) => new()
     {
-        FirstLine = new ClauseSpec<NameSyntax?>($"drop {kind.Kind}", kind.Named ? Names.Single.Select(name => (NameSyntax?)name) : Names.Single.Maybe()),
+        FirstLine = new ClauseSpec<T>(head, parser),
         Lines = [Uniform.Because.MustRepeat(), .. Uniform.Lines.Where(use => use.Spec != Uniform.Because)],
     };
 
-    private static ImmutableArray<ClauseUse> Lines(HeadSpec? of) => of?.Lines
-        ?? [Points.May(), .. Reach.Lines, RuleGrammar.InFavour.May(), RuleGrammar.Against.May(), RuleGrammar.Each.May(), .. Uniform.Lines];
+    private static HeadSpec Refused(string head) => new() { FirstLine = Texts.Text(head), Lines = RuleGrammar.Caution.Lines.Select(use => use with { Required = false }).ToImmutableArray() };
+
+    private static ClauseSpec Changed(ClauseSpec spec) => spec == ScoringGrammar.Counts ? Counts : spec == VocabularyGrammar.Tier ? Tier : spec;
+
+    private static ImmutableArray<ClauseUse> Lines(HeadSpec? of) => of?.Lines ??
+    [
+        Points.May(), NeverAbove.May(), NeverBelow.May(), .. Reach.Lines, RuleGrammar.InFavour.May(), RuleGrammar.Against.May(), RuleGrammar.Each.May(), .. Uniform.Lines,
+    ];
 }

@@ -9,10 +9,13 @@ namespace ScoreRules.Language.Syntax.Grammar;
 /// <summary>Statements about what counts and how much: criterion and weights.</summary>
 internal static class ScoringGrammar
 {
-    public static readonly ClauseSpec<WeightSyntax> Counts = new("counts",
+    /// <summary>What stands behind <c>counts</c>.</summary>
+    public static readonly TokenListParser<TokenKind, WeightSyntax> WeightParser =
         from value in Primitives.Phrase("by weights").Select(_ => (ValueSyntax?)null).Or(Values.Value.Select(value => (ValueSyntax?)value))
         from targets in Names.ForTargets
-        select new WeightSyntax(value, [.. targets]));
+        select new WeightSyntax(value, [.. targets]);
+
+    public static readonly ClauseSpec<WeightSyntax> Counts = new("counts", WeightParser);
 
     public static readonly ClauseSpec<ReadsSyntax> Reads = new("reads",
         from attribute in Names.Single

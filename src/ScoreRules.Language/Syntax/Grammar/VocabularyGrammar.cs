@@ -75,7 +75,8 @@ internal static class VocabularyGrammar
 
     private static readonly TokenListParser<TokenKind, bool> AsImportant = Primitives.Phrase("as important").Select(_ => true).OptionalOrDefault();
 
-    private static TokenListParser<TokenKind, SaySyntax> SayParser() =>
+    /// <summary>What stands behind <c>say</c>.</summary>
+    public static TokenListParser<TokenKind, SaySyntax> SayParser() =>
         from name in Names.Single
         from means in Primitives.Token(TokenKind.Means, "means", literal: true)
         from bound in Primitives.Phrase("at least").Select(_ => SayBound.AtLeast).Or(Primitives.Phrase("within").Select(_ => SayBound.Within)).OptionalOrDefault(SayBound.Exactly)

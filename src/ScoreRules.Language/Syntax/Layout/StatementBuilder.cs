@@ -22,6 +22,9 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>Whether a line of it could not be read, so that nothing should be said about what is missing.</summary>
     public bool Damaged { get; set; }
 
+    /// <summary>Whether its head was set in, as if a word before it were lost: what does not fit below it may fit what was meant.</summary>
+    public bool IsDoubtful { get; set; }
+
     /// <summary>Whether a line of it may have been lost to a statement that is set in below it, so that nothing should be said about what is missing.</summary>
     public bool MayLack { get; set; }
 
@@ -60,7 +63,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     {
         if (kind is null || (kind == Spec.FirstLine && Spec.DeclaresName) || kind == Spec.NamedLine || kind == Grammar.Uniform.Named || kind == Grammar.VocabularyGrammar.AlsoKnownAs)
         {
-            Doubtful.Add(new DoubtfulText(Spec.Words, text.Trim()));
+            Doubtful.Add(new DoubtfulText(kind == Grammar.Uniform.Named ? "rule" : Spec.Words, text.Trim()));
         }
     }
 
@@ -97,14 +100,14 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
     /// <summary>The statement, after checking what is missing.</summary>
     public StatementSyntax Build()
     {
-        if (!Damaged && !MayLack)
+        if (!Damaged && !MayLack && !IsDoubtful)
         {
             new MissingLines(this, source, findings, lines).Report();
         }
 
         var parts = lines.Select(line => line.Span).Concat(Prose.Select(text => text.Span)).Concat(First is null ? [] : [First.Span]).ToList();
         var span = parts.Count == 0 ? default : parts.Aggregate((all, part) => all.Cover(part));
-        return new StatementSyntax(Spec, source, span, First, [.. lines], [.. Prose], Section, !Damaged);
+        return new StatementSyntax(Spec, source, span, First, [.. lines], [.. Prose], Section, !Damaged && !IsDoubtful);
     }
 
     private bool FollowsWhatItContinues()

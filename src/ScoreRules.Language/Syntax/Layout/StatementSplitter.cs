@@ -130,6 +130,8 @@ internal sealed class StatementSplitter
         open = true;
         current = new StatementBuilder(spec, source, findings, section);
         current.First = reader.Read(spec.FirstLine, line, restStart, lines, ref at, current, guessed);
+        // "tiers change": two words changed over.
+        current.IsDoubtful = current.First is null && source.Slice(SourceSpan.FromBounds(Math.Min(restStart, line.Content.End), line.Content.End)).Trim() is "change" or "drop";
         if (spec == Grammar.HouseGrammar.Section && current.First is ClauseSyntax<TextSyntax> heading)
         {
             section = heading.Content.Text;
@@ -171,6 +173,7 @@ internal sealed class StatementSplitter
         {
             layout.HeadSetIn(line);
             Begin(head.Value, line, head.RestStart);
+            current!.IsDoubtful = true;
             return false;
         }
 
@@ -184,7 +187,7 @@ internal sealed class StatementSplitter
     {
         if (StarterTables.LinesOf(statement.Spec).Match(source.Text, line.Content) is { } match)
         {
-            Add(statement, match.Value, line, match.RestStart, guessed: false);
+            Add(statement, match.Value, line, match.RestStart, statement.IsDoubtful);
         }
         else if (StarterTables.Heads.Match(source.Text, line.Content) is { } head && fit.BeginsStatement(statement.Spec, head.Value, head.RestStart, at))
         {
@@ -194,7 +197,7 @@ internal sealed class StatementSplitter
         }
         else if (statement.Spec.NamedLine is { } named && (fit.HasVerb(line) || !starters.IsNear(line, statement.Spec)))
         {
-            statement.Add(reader.Read(named, line, line.Content.Start, lines, ref at, statement), named, line);
+            statement.Add(reader.Read(named, line, line.Content.Start, lines, ref at, statement, statement.IsDoubtful), named, line);
         }
         else if (starters.UnknownClause(line, statement) is { } guess)
         {

@@ -30,4 +30,12 @@ internal static class TierParsers
         from word in Primitives.Token(TokenKind.Is, "is", literal: true)
         from cut in From.Or(Within).Or(Top).Or(Rest)
         select new TierSyntax(name, cut.Cut, cut.Amount);
+
+    /// <summary>A tier cut anew, or renamed with <c>is now called</c>.</summary>
+    public static TokenListParser<TokenKind, ChangedTierSyntax> Changed { get; } =
+        from name in Names.Single
+        from word in Primitives.Token(TokenKind.Is, "is", literal: true)
+        from said in From.Or(Within).Or(Top).Or(Rest).Select(cut => new ChangedTierSyntax(name, new TierSyntax(name, cut.Cut, cut.Amount), null))
+            .Or(Primitives.Phrase("now called").IgnoreThen(Names.Single).Select(renamed => new ChangedTierSyntax(name, null, renamed)))
+        select said;
 }

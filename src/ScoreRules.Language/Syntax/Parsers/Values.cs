@@ -58,6 +58,9 @@ internal static class Values
         from word in PointsWord
         select With(number, "points", word);
 
+    /// <summary>A number of times.</summary>
+    public static TokenListParser<TokenKind, QuantitySyntax> Times { get; } = Number.Then(number => Primitives.Phrase("times").Select(_ => number));
+
     private static readonly TokenListParser<TokenKind, QuantitySyntax?> Likely = Primitives.Phrase("likely").IgnoreThen(Quantity).Maybe();
 
     private static readonly TokenListParser<TokenKind, (QuantitySyntax? Spread, QuantitySyntax? High, QuantitySyntax? Likely)> Doubt =

@@ -9,6 +9,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Errors">Number of errors.</param>
 /// <param name="Warnings">Number of warnings.</param>
 /// <param name="Findings">All findings by place.</param>
+/// <param name="Changes">What was changed and dropped of the houses they build on.</param>
 /// <param name="NotYetApplied">What was read and checked but has no effect yet.</param>
 public sealed record CheckDocument(
     int SchemaVersion,
@@ -17,4 +18,5 @@ public sealed record CheckDocument(
     int Errors,
     int Warnings,
     ImmutableArray<FindingPart> Findings,
+    ImmutableArray<AmendmentPart> Changes,
     ImmutableArray<LaterPart> NotYetApplied);

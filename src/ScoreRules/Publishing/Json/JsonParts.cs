@@ -3,6 +3,7 @@ using ScoreRules.Explanation;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Overlays;
 using ScoreRules.Publishing.Vocabulary;
 
 namespace ScoreRules.Publishing.Json;
@@ -36,7 +37,13 @@ internal sealed class JsonParts(Explainer explainer)
         [.. personal.SetAside.Select(row => new SetAsidePart(row.Row.Movement.Name, row.Kind switch { Profiles.SetAsideKind.Kit => "kit", Profiles.SetAsideKind.SoreJoint => "sore joint", _ => "avoid" }, row.Detail))];
 
     /// <summary>A statement.</summary>
-    public static RulePart Rule(StatementInfo info) => new(info.Location.Path, info.Location.Line, info.Title, info.Because);
+    public static RulePart Rule(StatementInfo info) => new(info.Location.Path, info.Location.Line, info.Title, info.Because, info.Amendments.IsEmpty ? null : [.. info.Amendments.Select(Amendment)]);
+
+    /// <summary>What was changed or dropped of a house below.</summary>
+    public static AmendmentPart Amendment(Amendment amendment) => new(
+        amendment.Title, amendment.Action == AmendmentAction.Dropped, amendment.House, amendment.BaseHouse, amendment.Because,
+        amendment.Place.Path, amendment.Place.Line, amendment.BasePlace.Path, amendment.BasePlace.Line,
+        [.. amendment.Lines.Select(line => new AmendedLinePart(line.NewText, line.New.Path, line.New.Line, line.OldText, line.Old?.Path, line.Old?.Line))]);
 
     /// <summary>A caution.</summary>
     public static CautionPart Caution(ShownCaution shown) => Caution(shown.Caution, shown.IsUndecided);
@@ -91,7 +98,7 @@ internal sealed class JsonParts(Explainer explainer)
 
     private static CriterionPart Criterion(CriterionExplanation criterion) => new(
         criterion.Criterion.Name, criterion.Attribute.Name, FactText.Value(criterion.Attribute, criterion.Fact.Value), Origin(criterion.Fact.Origin),
-        criterion.Fact.Location?.Path, criterion.Fact.Location?.Line, criterion.Weight, criterion.Worth, criterion.Points, Rule(criterion.Criterion.Info));
+        criterion.Fact.Location?.Path, criterion.Fact.Location?.Line, criterion.Weight, Sentences.Basis(criterion.Basis), criterion.Worth, criterion.Points, Rule(criterion.Criterion.Info));
 
     private static string Origin(Catalogue.FactOrigin origin) => origin switch
     {
