@@ -8,6 +8,7 @@ using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Text;
+using ScoreRules.Modelling;
 using ScoreRules.Scoring;
 using ScoreRules.Tiering;
 
@@ -35,6 +36,7 @@ public static class Judge
         var sheets = sources.Files.Where(file => file.IsSpreadsheet && reader.IsComplete).SelectMany(file => CsvCatalogueReader.Read(file.Path, file.Text, reader.Attributes, reader.Targets, findings));
         var ruleset = WeightResolution.Resolve(reader.Bind([.. sheets]), findings);
         var catalogue = CatalogueBuilder.Build(ruleset, findings);
+        GeometryFindings.Report(ruleset, catalogue, findings);
         var judgement = new Judgement(sources, ruleset, catalogue, []);
         if (findings.HasErrors)
         {

@@ -36,4 +36,7 @@ public sealed record HouseHeader(StatementInfo Info, string Version) : BoundStat
 
     /// <summary>How many reasons against it are told.</summary>
     public int ReasonsAgainst { get; init; } = 1;
+
+    /// <summary>Whose body its mechanics assume; null for the usual one.</summary>
+    public PersonDefinition? Person { get; init; }
 }

@@ -50,6 +50,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             Judgements = statement.Find(HouseGrammar.AllowsItsAuthors) is { } allowed ? Count(allowed.Content, 0) : null,
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
+            Person = statement.Find(HouseGrammar.Person) is { } person ? new PersonBinder(context).Bind(person, statement) : null,
         };
     }
 

@@ -13,11 +13,13 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
     [
         (MovementGrammar.Keeps, "movement: keeps"), (MovementGrammar.ButKeeps, "movement: keeps"), (MovementGrammar.Moves, "movement: moves"),
         (MovementGrammar.ButMoves, "movement: moves"), (MovementGrammar.Pulley, "movement: pulley"), (MovementGrammar.ButPulley, "movement: pulley"),
-        (MovementGrammar.FootLine, "movement: foot line"), (MovementGrammar.ExternalLoad, "movement: external load"), (MovementGrammar.Band, "movement: band"),
-        (MovementGrammar.CamRadius, "movement: cam radius"), (HouseGrammar.AcceptsEvenLoad, "movement: accepts an even load"),
+        (MovementGrammar.FootLine, "movement: foot line"), (MovementGrammar.ButFootLine, "movement: foot line"), (MovementGrammar.ExternalLoad, "movement: external load"),
+        (MovementGrammar.ButExternalLoad, "movement: external load"), (MovementGrammar.Band, "movement: band"), (MovementGrammar.ButBand, "movement: band"),
+        (MovementGrammar.CamRadius, "movement: cam radius"), (MovementGrammar.ButCamRadius, "movement: cam radius"), (HouseGrammar.AcceptsEvenLoad, "movement: accepts an even load"),
     ];
 
     private readonly FactBinder facts = new(context);
+    private readonly GeometryBinder geometry = new(context);
     private readonly List<(StatementSyntax Statement, NameSyntax Name)> declared = [];
 
     /// <summary>Declares the names of all movements.</summary>
@@ -52,6 +54,7 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
         // A line that could not be read may have been the one that says what it is like or trains.
         var unread = statement.IsWhole ? null : statement.HeadLocation;
         var bound = facts.Bind(statement).ToImmutableArray();
+        var lines = geometry.Bind(statement).ToImmutableArray();
         return new MovementDeclaration(info.Bind(statement, name))
         {
             Synonyms = [.. statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content).Select(synonym => synonym.Text)],
@@ -59,8 +62,9 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
             LikeLocation = like is null ? unread : statement.At(like.Content.Span),
             Trains = [.. (trains?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
             TrainsLocation = trains is null ? unread : statement.At(trains.Span),
-            IsWhole = statement.IsWhole && bound.Length == FactBinder.CountOf(statement),
+            IsWhole = statement.IsWhole && bound.Length == FactBinder.CountOf(statement) && lines.Length == GeometryBinder.CountOf(statement),
             Facts = bound,
+            Geometry = lines,
         };
     }
 
