@@ -103,6 +103,7 @@ public static class Judge
     {
         var rows = PlacementRows.Build(ruleset, catalogue);
         var likeness = BenchmarkLikeness.Column(ruleset, catalogue, rows);
-        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness)));
+        var derived = new DerivedFactSource(ruleset);
+        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness) { Derived = derived.Of }));
     }
 }

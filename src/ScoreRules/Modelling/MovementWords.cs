@@ -1,5 +1,6 @@
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
+using ScoreRules.Mechanics.Statics.Strains;
 
 namespace ScoreRules.Modelling;
 
@@ -22,6 +23,12 @@ internal sealed class MovementWords(BoundRuleset ruleset, Movement movement)
 
     /// <summary>Whether both sides share one load.</summary>
     public bool IsBilateral => Word("laterality") == "bilateral";
+
+    /// <summary>How the body is held; null where the movement does not say.</summary>
+    public BodySupport? BodySupport =>
+        Find("support") is { IsWord: true } support && Value(support) is { IsKnown: true } held && Word("laterality") is { Length: > 0 } laterality
+            ? Mechanics.Statics.Strains.BodySupport.Of([.. held.Codes.Select(code => support.Values[code])], laterality)
+            : null;
 
     /// <summary>Slope of a rail or sled from the floor, degrees.</summary>
     public double? TrackSlope => Number("track slope");

@@ -108,6 +108,8 @@ internal sealed class JsonParts(Explainer explainer)
         Catalogue.FactOrigin.WorkedOut => "worked out",
         Catalogue.FactOrigin.Computed => "computed",
         Catalogue.FactOrigin.Profile => "profile",
+        Catalogue.FactOrigin.Derived => "derived",
+        Catalogue.FactOrigin.DerivedOnAssumption => "derived, even load assumed",
         _ => "not recorded",
     };
 
