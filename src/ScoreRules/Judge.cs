@@ -50,7 +50,8 @@ public static class Judge
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings, bool despiteErrors)
     {
         var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
-        var inferred = Infer(ruleset, catalogue, judgement.Profile?.Audience ?? []);
+        var derived = new DerivedFactSource(ruleset);
+        var inferred = Infer(ruleset, catalogue, derived, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
         RuleFindings.Report(ruleset, inferred, findings);
         Allowance.Report(ruleset, findings);
@@ -77,7 +78,8 @@ public static class Judge
             Accepted = accepted,
             Rankings = rankings,
             Inferred = inferred,
-            Explainer = new Explainer(ruleset, inferred, scores),
+            Derived = derived,
+            Explainer = new Explainer(ruleset, inferred, scores, derived),
             Expectations = expectations,
         };
     }
@@ -99,11 +101,10 @@ public static class Judge
         throw new HouseException($"There is no profile \"{name}\" in this house. {(near.IsEmpty ? all.Count == 0 ? "It has none." : $"Profiles are: {string.Join(", ", all)}." : $"Did you mean \"{near[0]}\"?")}");
     }
 
-    private static InferenceResult Infer(BoundRuleset ruleset, MovementCatalogue catalogue, ImmutableArray<int> audience)
+    private static InferenceResult Infer(BoundRuleset ruleset, MovementCatalogue catalogue, DerivedFactSource derived, ImmutableArray<int> audience)
     {
         var rows = PlacementRows.Build(ruleset, catalogue);
         var likeness = BenchmarkLikeness.Column(ruleset, catalogue, rows);
-        var derived = new DerivedFactSource(ruleset);
         return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness) { Derived = derived.Of }));
     }
 }

@@ -13,10 +13,14 @@ namespace ScoreRules.Modelling;
 public sealed class DerivedFactSource(BoundRuleset ruleset)
 {
     private const double LeastShare = 0.5;
+    private const double LeastLength = 0.2;
 
     private readonly MechanismBuilder builder = new(ruleset);
     private readonly bool acceptsEvenLoad = ruleset.House is { AcceptsEvenLoad: true };
     private readonly Dictionary<(int Movement, int Target, bool WithIntervals), DerivedMovement> kept = [];
+
+    /// <summary>How many movements and targets were worked out so far.</summary>
+    public int Derivations => kept.Count;
 
     /// <summary>A fact of a row, as rules read it: parts and lengths in %.</summary>
     public CatalogueFact Of(PlacementRow row, AttributeDefinition attribute)
@@ -25,6 +29,22 @@ public sealed class DerivedFactSource(BoundRuleset ruleset)
         return found?.Value is { } value
             ? new CatalogueFact(Language.Binding.FactValue.Of(value * ScaleOf(attribute)), found.IsAssumed ? FactOrigin.DerivedOnAssumption : FactOrigin.Derived, null, row.Movement.Location)
             : new CatalogueFact(Language.Binding.FactValue.Unknown, FactOrigin.Derived, null, null);
+    }
+
+    /// <summary>
+    /// Whether a fact orders two movements: their intervals do not overlap, and lengths differ by at least a fifth of their range. Null
+    /// where one of the two is not known.
+    /// </summary>
+    public bool? AreApart(PlacementRow first, PlacementRow second, string name)
+    {
+        var (one, other) = (Of(first.Movement, first.Target, withIntervals: true).Find(name), Of(second.Movement, second.Target, withIntervals: true).Find(name));
+        if (one is not { Value: { } value, Interval: { } interval } || other is not { Value: { } otherValue, Interval: { } otherInterval })
+        {
+            return null;
+        }
+
+        var isLength = one.Fact.Basis is FactBasis.Lengths or FactBasis.ShapeAndLengths;
+        return interval.IsApartFrom(otherInterval) && !(isLength && Math.Abs(value - otherValue) < LeastLength);
     }
 
     /// <summary>All facts of a movement for a target.</summary>

@@ -51,10 +51,12 @@ public sealed partial class WordSlipTests
         return after.SequenceEqual(meaning, StringComparer.Ordinal) ? null : $"silent: {slip.Told}:\n  {string.Join("\n  ", after.Except(meaning, StringComparer.Ordinal))}";
     }
 
-    // Harbour Lane builds on Longreach.
-    private static IEnumerable<SourceText> Below(string house) => house == "harbour-lane" ? Sources("longreach").Select(source => new SourceText(source.Path, source.Text) { Layer = 1, IsOfBase = true }) : [];
+    private static IEnumerable<SourceText> Below(string house) =>
+        BuildsOnLongreach(house) ? Sources("longreach").Select(source => new SourceText(source.Path, source.Text) { Layer = 1, IsOfBase = true }) : [];
 
-    private static SourceText House(string path, string text, string house) => new(path, text) { Layer = house == "harbour-lane" ? 2 : 1 };
+    private static bool BuildsOnLongreach(string house) => HouseName.Read(Repository.Read("rulesets", house, "house.rules")) is { BuildsOn: "Longreach" };
+
+    private static SourceText House(string path, string text, string house) => new(path, text) { Layer = house != "shared" && BuildsOnLongreach(house) ? 2 : 1 };
 
     private static IEnumerable<string> Houses() =>
         Directory.GetDirectories(Repository.PathOf("rulesets")).Select(folder => Path.GetFileName(folder)!).Where(name => name != "shared").Order(StringComparer.Ordinal);
