@@ -22,6 +22,7 @@ public sealed class EditionDifferenceTests
         badly; the criterion then has its worth of something unknown. A value with an asterisk cannot be told apart from the benchmark's:
         no clear order on principle.
 
+
         """;
 
     [Fact]

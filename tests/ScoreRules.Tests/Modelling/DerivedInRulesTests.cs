@@ -2,7 +2,6 @@ using ScoreRules.Catalogue;
 using ScoreRules.Houses;
 using ScoreRules.Language.Binding;
 using ScoreRules.Mechanics.Facts;
-using ScoreRules.Modelling;
 using ScoreRules.Tests.Support;
 using Shouldly;
 using Xunit;
