@@ -55,6 +55,18 @@ public sealed class DerivedInRulesTests
         judgement.Inferred!.Facts.Fact(row.Index, attribute).Origin.ShouldBe(FactOrigin.DerivedOnAssumption);
     }
 
+    [Fact]
+    public void An_assumed_load_never_beats_a_computed_one()
+    {
+        var judgement = With("even load", "change criterion stretch\n  reads longest length under load\n  worth 0% at 0%, 100% at 100%\n  unknown is worth 10%\n");
+        foreach (var ranking in judgement.Rankings)
+        {
+            var worths = ranking.Placements.Select(placement => judgement.Explain(ranking.Target.Name, placement.Row.Movement.Name).Criteria.Single(criterion => criterion.Criterion.Name == "stretch")).ToList();
+            var computed = worths.Where(criterion => criterion.Fact.Origin == FactOrigin.Derived && !criterion.IsUnknown).Select(criterion => criterion.Worth).ToList();
+            worths.Where(criterion => criterion.Fact.Origin == FactOrigin.DerivedOnAssumption).ShouldAllBe(criterion => computed.Count == 0 || criterion.Worth <= computed.Max());
+        }
+    }
+
     [Theory]
     [InlineData("take 3 points\n  named heavy on the back\n  when spine moment is more than 150 Nm\n", "barbell row", "cable pressdown")]
     [InlineData("take 3 points\n  named forces the forearm\n  when forced forearm rotation is more than 0°\n", "barbell curl", "dumbbell curl")]
