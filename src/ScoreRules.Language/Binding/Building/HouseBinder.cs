@@ -74,7 +74,6 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
         (ClauseSpec Spec, string What)[] later =
         [
             (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"),
-            (HouseGrammar.Person, "ruleset: person"), 
         ];
         foreach (var line in statement.Lines)
         {

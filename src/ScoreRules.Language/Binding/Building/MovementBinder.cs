@@ -9,15 +9,6 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds movements: names first, then targets and facts.</summary>
 internal sealed class MovementBinder(BindContext context, InfoBinder info)
 {
-    private static readonly (ClauseSpec Spec, string What)[] Geometry =
-    [
-        (MovementGrammar.Keeps, "movement: keeps"), (MovementGrammar.ButKeeps, "movement: keeps"), (MovementGrammar.Moves, "movement: moves"),
-        (MovementGrammar.ButMoves, "movement: moves"), (MovementGrammar.Pulley, "movement: pulley"), (MovementGrammar.ButPulley, "movement: pulley"),
-        (MovementGrammar.FootLine, "movement: foot line"), (MovementGrammar.ButFootLine, "movement: foot line"), (MovementGrammar.ExternalLoad, "movement: external load"),
-        (MovementGrammar.ButExternalLoad, "movement: external load"), (MovementGrammar.Band, "movement: band"), (MovementGrammar.ButBand, "movement: band"),
-        (MovementGrammar.CamRadius, "movement: cam radius"), (MovementGrammar.ButCamRadius, "movement: cam radius"), (HouseGrammar.AcceptsEvenLoad, "movement: accepts an even load"),
-    ];
-
     private readonly FactBinder facts = new(context);
     private readonly GeometryBinder geometry = new(context);
     private readonly List<(StatementSyntax Statement, NameSyntax Name)> declared = [];
@@ -82,12 +73,9 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
 
     private void NoteLater(StatementSyntax statement)
     {
-        foreach (var line in statement.Lines)
+        foreach (var line in statement.Lines.Where(line => line.Spec == HouseGrammar.AcceptsEvenLoad))
         {
-            if (Array.Find(Geometry, pair => pair.Spec == line.Spec).What is { } what)
-            {
-                context.Later.Add(what, statement.At(line.Span));
-            }
+            context.Later.Add("movement: accepts an even load", statement.At(line.Span));
         }
     }
 }
