@@ -6,8 +6,8 @@ namespace ScoreRules.Tests.Documentation;
 /// <summary>Rules in EBNF (ISO/IEC 14977), as far as <c>docs/language.md</c> uses it.</summary>
 internal static class Ebnf
 {
-    private static readonly TextParser<string> Comment = Span.EqualTo("(*").IgnoreThen(Span.Except("*)")).Then(said => Span.EqualTo("*)").Select(_ => said.ToStringValue()));
-    private static readonly TextParser<Superpower.Model.Unit> Blank = Span.WhiteSpace.Value(Superpower.Model.Unit.Value).Or(Comment.Value(Superpower.Model.Unit.Value)).IgnoreMany();
+    private static readonly TextParser<string> Comment = Span.EqualTo("(*").Try().IgnoreThen(Span.Except("*)")).Then(said => Span.EqualTo("*)").Select(_ => said.ToStringValue()));
+    private static readonly TextParser<Superpower.Model.Unit> Blank = Span.WhiteSpace.Value(Superpower.Model.Unit.Value).Or(Comment.Try().Value(Superpower.Model.Unit.Value)).IgnoreMany();
     private static readonly TextParser<string> Name = Token(Character.Letter.Then(first => Character.LetterOrDigit.Or(Character.EqualTo('-')).Many().Select(rest => first + new string(rest))));
     private static readonly TextParser<EbnfNode> Terminal = Token(Span.Except("\"").Between(Character.EqualTo('"'), Character.EqualTo('"')).Select(text => (EbnfNode)new EbnfTerminal(text.ToStringValue())));
     private static readonly TextParser<EbnfNode> Special = Token(Span.Except("?").Between(Character.EqualTo('?'), Character.EqualTo('?')).Select(text => (EbnfNode)new EbnfSpecial(text.ToStringValue().Trim())));

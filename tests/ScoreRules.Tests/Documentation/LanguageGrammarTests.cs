@@ -109,8 +109,16 @@ public sealed class LanguageGrammarTests
     {
         var reader = new TokenReader(source);
         var starter = line.Spec.StarterWords.Aggregate(line.Span.Start, (at, word) => source.Text.IndexOf(word, at, StringComparison.OrdinalIgnoreCase) + word.Length);
-        var rest = reader.Read(SourceSpan.FromBounds(starter, line.Span.End), line.Spec.Mode);
-        return new EbnfMatcher(Rules, source.Text, [.. reader.Read(SourceSpan.FromBounds(line.Span.Start, starter), ScanMode.Tokens), .. rest]).Fits(Rules[rule]);
+        var tokens = reader.Read(SourceSpan.FromBounds(line.Span.Start, starter), ScanMode.Tokens).ToList();
+        for (var (at, mode) = (starter, line.Spec.Mode); at < line.Span.End; mode = ScanMode.Tokens)
+        {
+            var end = source.Text.IndexOf('\n', at, line.Span.End - at);
+            end = end < 0 ? line.Span.End : end;
+            tokens.AddRange(reader.Read(SourceSpan.FromBounds(at, end), mode));
+            at = end + 1;
+        }
+
+        return new EbnfMatcher(Rules, source.Text, tokens).Fits(Rules[rule]);
     }
 
     private static IEnumerable<string> References(EbnfNode node) => node switch
