@@ -36,19 +36,21 @@ public sealed partial class TutorialTests
         {
             var house = Path.Combine(folder.CreateSubdirectory("calves").FullName, "house.rules");
             var (before, last) = ("", "");
-            return Block().Replace(page, block =>
+            var (told, at) = (new StringBuilder(), 0);
+            foreach (var block in Block().Matches(page).ToList())
             {
-                var text = block.Groups["text"].Value;
-                if (block.Groups["info"].Value == "console")
+                var (info, text) = (block.Groups["info"].Value, block.Groups["text"].Value);
+                told.Append(page[at..block.Index]).Append(info == "console" ? $"```console\n{Commanded(folder.FullName, text.Split('\n')[0])}```" : block.Value);
+                at = block.Index + block.Length;
+                if (info != "console")
                 {
-                    return $"```console\n{Commanded(folder.FullName, text.Split('\n')[0])}```";
+                    before = info == "rules add" ? before + last : before;
+                    last = text + "\n";
+                    File.WriteAllText(house, before + last);
                 }
+            }
 
-                before = block.Groups["info"].Value == "rules add" ? before + last : before;
-                last = text + "\n";
-                File.WriteAllText(house, before + last);
-                return block.Value;
-            });
+            return told.Append(page[at..]).ToString();
         }
         finally
         {
