@@ -48,6 +48,5 @@ internal static class MovementGrammar
         FirstLine = new ClauseSpec<NameSyntax>("place", Names.Single),
         Lines = [JustBelow.May(), JustAbove.May(), Beside.May(), OneTierHigher.May(), OneTierLower.May(), .. Uniform.Lines],
         OneOf = [JustBelow, JustAbove, Beside, OneTierHigher, OneTierLower],
-        OnlyOne = [new Alternatives("place", [JustBelow, JustAbove, Beside, OneTierHigher, OneTierLower])],
     };
 }

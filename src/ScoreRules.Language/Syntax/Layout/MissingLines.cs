@@ -23,7 +23,7 @@ internal sealed class MissingLines(StatementBuilder statement, SourceText source
         }
 
         ReportReach();
-        foreach (var group in statement.Spec.OnlyOne.Add(Uniform.Belief))
+        foreach (var group in statement.Spec.OnlyOne)
         {
             ReportContradiction(group);
         }
