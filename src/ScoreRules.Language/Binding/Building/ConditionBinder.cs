@@ -118,9 +118,7 @@ internal sealed class ConditionBinder(BindContext context)
             return null;
         }
 
-        var attribute = context.Attributes.TryFind(atom.Subject.Text);
-        var note = attribute is null ? null : $"\"{attribute.Name}\" describes a movement: say what it must be, such as \"{attribute.Name} {(attribute.Kind == AttributeKind.SomeOf ? "has any of ..." : "is ...")}\"";
-        var name = context.CalledFacts.Find(atom.Subject, statement, note);
+        var name = context.CalledFacts.Find(atom.Subject, statement, advice.Note(atom.Subject));
         return name is null ? null : new CalledTest(name.Text, statement.At(atom.Span));
     }
 

@@ -80,7 +80,11 @@ internal static class VerbAdvice
 
         var last = line.Index - 1;
         var place = line.SpanOf(first).Cover(line.SpanOf(last));
-        return draft.Error("SR1022", "\"is\" or \"has\" is missing in this fact", place, "in here", new Suggestion("write \"is\" before a single value, \"has\" before a list"));
+        var gap = SourceSpan.FromBounds(line.SpanOf(first).End, line.SpanOf(last).Start);
+        Suggestion[] advice = last == first + 1 && line.Tokens[first].Kind == TokenKind.Word
+            ? [draft.Edit("write \"is\" if it has this one value", gap, " is ", EditSafety.Shown), draft.Edit("write \"has\" if it may have several", gap, " has ", EditSafety.Shown)]
+            : [new Suggestion("write \"is\" before a single value, \"has\" before a list")];
+        return draft.Error("SR1022", $"\"is\" or \"has\" is missing in \"{draft.Slice(place)}\"", place, "in here", advice);
     }
 
     private static Diagnostic Insert(AdviceDraft draft, FailedLine line, int at, string verb, string before, EditSafety safety)
@@ -120,6 +124,6 @@ internal static class VerbAdvice
         var words = opener.Split(' ');
         return index + words.Length <= line.Tokens.Count
             && Enumerable.Range(0, words.Length).All(i => line.Tokens[index + i].Span.EqualsValueIgnoreCase(words[i]))
-            && line.Tokens.Take(index).All(token => token.Kind != TokenKind.Is || index > line.Index);
+            && line.Tokens.Take(index).Reverse().TakeWhile(token => token.Kind is not (TokenKind.And or TokenKind.Or)).All(token => token.Kind != TokenKind.Is || index > line.Index);
     }
 }

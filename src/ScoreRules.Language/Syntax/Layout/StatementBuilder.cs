@@ -105,6 +105,11 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
             new MissingLines(this, source, findings, lines).Report();
         }
 
+        if (First is null && lines.OfType<ClauseSyntax<NameSyntax>>().FirstOrDefault(line => line.Spec == Grammar.Uniform.Named) is { } named)
+        {
+            Doubtful.Add(new DoubtfulText("rule", named.Content.Text));
+        }
+
         var parts = lines.Select(line => line.Span).Concat(Prose.Select(text => text.Span)).Concat(First is null ? [] : [First.Span]).ToList();
         var span = parts.Count == 0 ? default : parts.Aggregate((all, part) => all.Cover(part));
         return new StatementSyntax(Spec, source, span, First, [.. lines], [.. Prose], Section, !Damaged && !IsDoubtful);

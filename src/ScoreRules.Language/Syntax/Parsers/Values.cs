@@ -10,14 +10,20 @@ internal static class Values
 {
     private static readonly TokenListParser<TokenKind, Token<TokenKind>> NumberToken = Primitives.Token(TokenKind.Number, "a number");
 
+    private static readonly Expectation AUnit = new("a unit", Literal: false);
+
     private static readonly TokenListParser<TokenKind, Token<TokenKind>> UnitWord = input =>
     {
         var next = input.ConsumeToken();
         var fits = next.HasValue && (next.Value.Kind is TokenKind.Percent or TokenKind.Degree
             || (next.Value.Kind == TokenKind.Word && Units.IsUnit(next.Value.ToStringValue())));
-        return fits
-            ? TokenListParserResult.Value(next.Value, input, next.Remainder)
-            : TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
+        if (fits)
+        {
+            return TokenListParserResult.Value(next.Value, input, next.Remainder);
+        }
+
+        FurthestFailure.Note(input.Position, AUnit);
+        return TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
     };
 
     // Parsers are made once and kept: what stands inside a query or a Then would be made anew for every number.
@@ -77,10 +83,25 @@ internal static class Values
                 from doubt in Doubt
                 select Make(first, doubt.Spread, doubt.High, doubt.Likely));
 
+    // Any word may be a misspelt month; "to" is none, and begins another thought.
+    private static readonly TokenListParser<TokenKind, Token<TokenKind>> AnyMonth = Primitives.Token(TokenKind.Word, "a month, such as May");
+
+    private static TokenListParser<TokenKind, Token<TokenKind>> Month { get; } = input =>
+    {
+        var read = AnyMonth(input);
+        if (!read.HasValue || !read.Value.Span.EqualsValueIgnoreCase("to"))
+        {
+            return read;
+        }
+
+        FurthestFailure.Note(input.Position, new Expectation("a month, such as May", Literal: false));
+        return TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
+    };
+
     /// <summary>A day, such as <c>4 May 2031</c>.</summary>
     public static TokenListParser<TokenKind, DateSyntax> Date { get; } =
         from day in Primitives.Token(TokenKind.Number, "a day, such as 4 May 2031")
-        from month in Primitives.Token(TokenKind.Word, "a month, such as May")
+        from month in Month
         from year in Primitives.Token(TokenKind.Number, "a year, such as 2031")
         select new DateSyntax(day.ToStringValue(), month.ToStringValue(), year.ToStringValue(), Spans.Of(day).Cover(Spans.Of(year)));
 
