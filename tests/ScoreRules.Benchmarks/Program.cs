@@ -3,17 +3,18 @@ using ScoreRules.Benchmarks.Paired;
 
 return args switch
 {
-    ["own"] => Own(false),
-    ["own", "statistics"] => Own(true),
+    ["own"] => Own(OwnParts.All),
+    ["mechanics"] => Own(typeof(MechanicsBenchmarks)),
+    ["statistics"] => Own(typeof(StatisticsBenchmarks)),
     ["peers"] => Peers(),
     ["cold", .. var tools] => Cold(tools),
-    ["all"] => Peers() + Own(false) + Cold([]),
+    ["all"] => Peers() + Own(OwnParts.All) + Cold([]),
     _ => Usage(),
 };
 
-static int Own(bool statisticsOnly)
+static int Own(params Type[] benchmarks)
 {
-    OwnParts.Run(statisticsOnly);
+    OwnParts.Run(benchmarks);
     return 0;
 }
 
@@ -31,6 +32,6 @@ static int Cold(string[] tools)
 
 static int Usage()
 {
-    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet; own statistics: those alone), peers (the same work done by others), cold (the tool as a process) or all.");
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), mechanics or statistics (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
     return 2;
 }
