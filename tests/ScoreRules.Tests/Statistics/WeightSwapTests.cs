@@ -47,6 +47,17 @@ public sealed class WeightSwapTests
         swap.LeastSquares()!.ShouldBe([0.55, 0.45], Tolerance);
     }
 
+    /// <summary>By hand: level only where all weight lies on the one criterion on which they are equal, or nearly so.</summary>
+    [Theory]
+    [InlineData(0)]
+    [InlineData(-7e-18)]
+    [InlineData(-1e-8)]
+    public void Weights_at_the_edge_of_the_possible_are_found(double difference)
+    {
+        var found = WeightSwap.Of([0.2, 0.5, 0.3], [difference, 9, 1], [0, 5, 0.5]).LeastSquares().ShouldNotBeNull();
+        found.ShouldBe([1, 0, 0], 1e-7);
+    }
+
     [Fact]
     public void New_weights_bring_level_and_no_level_weights_are_nearer() => Gen.Select(Gen.Double[0.01, 1].Array[4], Gen.Double[0, 10].Array[4], Gen.Double[0, 10].Array[4], Gen.Double[0.01, 1].Array[4]).Sample((weights, first, second, other) =>
     {

@@ -74,7 +74,7 @@ public sealed class WeightSwap
         return moved >= 0 && moved <= weights[from] ? moved : null;
     }
 
-    /// <summary>All weights change so little as possible, by least squares, none below 0.</summary>
+    /// <summary>All weights change as little as possible, by least squares, none below 0. Criteria on which the two are within 1e-12 of level, against the one where they are furthest apart, count as level.</summary>
     /// <returns>The new shares, which sum to 1; null when no weights do it.</returns>
     public IReadOnlyList<double>? LeastSquares()
     {
@@ -83,33 +83,7 @@ public sealed class WeightSwap
             return IsPossible ? weights : null;
         }
 
-        var rows = Constraints();
-        var problem = new DualProblem([.. rows.Select(row => rows.Select(other => InnerProduct.Of(row, other)).ToArray())], 2);
-        var solution = DualActiveSet.Solve(problem, [0, Gap, .. weights]);
-        if (solution is null)
-        {
-            return null;
-        }
-
-        var moved = (double[])weights.Clone();
-        foreach (var row in solution.Active)
-        {
-            InnerProduct.AddScaled(moved, rows[row], solution.Multipliers[row]);
-        }
-
-        return [.. moved.Select(weight => Math.Max(0, weight))];
-    }
-
-    // Sum kept, level reached (differences about their mean, so that the two never depend on one another), each weight 0 or more.
-    private double[][] Constraints()
-    {
-        var mean = differences.Average();
-        var count = weights.Length;
-        return
-        [
-            [.. Enumerable.Repeat(1.0, count)],
-            [.. differences.Select(difference => difference - mean)],
-            .. Enumerable.Range(0, count).Select(k => Enumerable.Range(0, count).Select(i => i == k ? 1.0 : 0).ToArray()),
-        ];
+        var sign = Math.Sign(Gap);
+        return new LevelProjection(weights, [.. differences.Select(difference => sign * (difference + award))]).Find();
     }
 }

@@ -11,6 +11,9 @@ internal sealed record DualProblem(double[][] Rows, int Free)
     /// <summary>What is left of a diagonal below this share of it is taken for nothing: the row depends on others.</summary>
     public const double Dependent = 1e-11;
 
+    // Variances hold the free rows apart, however small; only rounding and likenesses that contradict one another bring a pivot to this.
+    private const double Rounding = 1e-14;
+
     private GrowingFactor? free;
 
     /// <summary>The factor of the free rows, made once; null when they depend on one another.</summary>
@@ -23,7 +26,7 @@ internal sealed record DualProblem(double[][] Rows, int Free)
         {
             var forward = factor.Forward(Rows[i]);
             var pivot = Rows[i][i] - InnerProduct.Of(forward, forward);
-            if (!(pivot > Dependent * Rows[i][i]))
+            if (!(pivot > Rounding * Rows[i][i]))
             {
                 throw new StatisticsInputException("The likenesses cannot be those of one set of things: together they contradict one another.");
             }
