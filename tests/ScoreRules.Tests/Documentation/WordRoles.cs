@@ -19,7 +19,8 @@ internal sealed class WordRoles(string text)
     private static readonly ClauseSpec[] NotYetChecked =
     [
         HouseGrammar.Person, MovementGrammar.Keeps, MovementGrammar.ButKeeps, MovementGrammar.Moves, MovementGrammar.ButMoves, MovementGrammar.Pulley, MovementGrammar.ButPulley,
-        MovementGrammar.FootLine, MovementGrammar.ExternalLoad, MovementGrammar.Band, MovementGrammar.CamRadius, MovementGrammar.ButFacts, MovementGrammar.ButGuessedFacts,
+        MovementGrammar.FootLine, MovementGrammar.ExternalLoad, MovementGrammar.Band, MovementGrammar.CamRadius, MovementGrammar.ButFootLine,
+        MovementGrammar.ButExternalLoad, MovementGrammar.ButBand, MovementGrammar.ButCamRadius, MovementGrammar.ButFacts, MovementGrammar.ButGuessedFacts,
     ];
 
     private readonly SourceText source = new("example.rules", text);

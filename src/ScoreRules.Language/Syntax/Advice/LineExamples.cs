@@ -24,6 +24,7 @@ internal static class LineExamples
         "like cable curl", "trains elbow flexors", "but grip is neutral", "at a guess stretch is 3 give or take 1", "but at a guess stretch is 3",
         "keeps shoulder flexion 0°, trunk pitch 0°", "but keeps shoulder flexion 90°", "moves elbow flexion 10° to 135°", "but moves elbow flexion 20° to 130°",
         "pulley 0.6 m forward, 1 m down", "but pulley 0.6 m forward, 0.5 m up", "foot line 0.1 m forward", "external load 20 kg", "band 20 N at 0.2 m, 45 N at 0.5 m",
+        "but foot line 0.2 m forward", "but external load 25 kg", "but band 30 N at 0.2 m, 60 N at 0.5 m", "but cam radius 6 cm at 0°, 8 cm at 90°",
         "cam radius 5 cm at 0°, 9 cm at 90°", "just below cable curl", "just above cable curl", "beside cable curl",
         "kit dumbbells, flat bench", "sore elbow", "audience older adult", "avoid when elbow stress is at least 3", "prefer when elbow stress is at most 1",
         "choose 3 for hamstrings, calves", "cover loaded long, loaded short", "include 1 when grip is neutral", "total set-up is at most 10 min", "no two more alike than 80%",
