@@ -70,7 +70,8 @@ internal sealed class PersonalText
         }
     }
 
-    private static string Cost(PersonalRanking own) => own.FirstChoice switch
+    /// <summary>What a profile costs at the top of one list.</summary>
+    public static string Cost(PersonalRanking own) => own.FirstChoice switch
     {
         (_, null) => "nothing is left in this list",
         ({ } of, { } left) when of.Row.Index == left.Row.Index => "nothing at the top is lost",

@@ -1,0 +1,25 @@
+using System.Text.Encodings.Web;
+using System.Text.Unicode;
+using Microsoft.AspNetCore.Components;
+using Microsoft.AspNetCore.Components.Web;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Logging.Abstractions;
+
+namespace ScoreRules.Report.Rendering;
+
+/// <summary>Components as text. Whatever comes from rule text is encoded by the renderer.</summary>
+internal static class ComponentText
+{
+    /// <summary>Renders one component with one parameter.</summary>
+    public static string Render<TComponent>(string parameter, object value)
+        where TComponent : IComponent
+    {
+        var encoder = HtmlEncoder.Create(UnicodeRanges.All);
+        using var services = new ServiceCollection().AddSingleton(encoder).BuildServiceProvider();
+        using var renderer = new HtmlRenderer(services, NullLoggerFactory.Instance);
+        var parameters = ParameterView.FromDictionary(new Dictionary<string, object?>(StringComparer.Ordinal) { [parameter] = value });
+
+        // Nothing here waits for anything: the components are plain functions of what they are given.
+        return renderer.Dispatcher.InvokeAsync(async () => (await renderer.RenderComponentAsync<TComponent>(parameters).ConfigureAwait(true)).ToHtmlString()).GetAwaiter().GetResult();
+    }
+}
