@@ -29,6 +29,20 @@ const cost = (rows, left) => {
   return "The first choice falls from " + points(rows[0]) + " (" + lower(nameOf(rows[0])) + ") to " + points(left[0]) + " (" + lower(nameOf(left[0])) + ").";
 };
 
+const warn = (target, active) => {
+  all(".referral", target).forEach(block => block.remove());
+  if (!active) return;
+  const block = one("#referral").cloneNode(true);
+  block.removeAttribute("id");
+  block.removeAttribute("role");
+  target.prepend(block);
+};
+
+const list = (target, left) => {
+  const line = one("#contents [data-to=" + target.id + "] span");
+  line.textContent = left.length ? join(left.slice(0, 2).map(nameOf).map(lower)) : "nothing is left";
+};
+
 const filterTarget = (target, kit, sore, active) => {
   const rows = all(".row", target);
   const reasons = new Map();
@@ -41,6 +55,8 @@ const filterTarget = (target, kit, sore, active) => {
     flag.hidden = !flag.textContent;
   }
   const left = rows.filter(row => !row.hidden);
+  list(target, left);
+  warn(target, sore.length > 0);
   const mine = one(".mine", target);
   mine.hidden = !active;
   mine.textContent = active ? left.length + " of " + rows.length + " movements remain. " + cost(rows, left) : "";

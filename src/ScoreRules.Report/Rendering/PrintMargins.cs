@@ -9,7 +9,7 @@ internal static class PrintMargins
 {
     /// <summary>The style rules for it.</summary>
     public static string Css(ReportView view) =>
-        $"@page{{@bottom-left{{content:{Quoted(view.Edition.Text)}}}@bottom-center{{content:{Quoted(Sentences.Education)}}}@bottom-right{{content:counter(page)}}}}\n";
+        $"@page{{@bottom-left{{content:{Quoted($"{view.Edition.Text}. {Sentences.Education}")}}}@bottom-right{{content:counter(page)}}}}\n";
 
     // A house's name is anybody's text: all but plain signs become escapes, so that it can end neither the string nor the style sheet.
     private static string Quoted(string text)

@@ -35,6 +35,9 @@ public sealed class FilterChoices
     /// <summary>Name of the joint that an attribute rates.</summary>
     public static string JointOf(AttributeDefinition stress) => stress.Name[..^Stress.Length];
 
+    /// <summary>Its everyday name, where the house gives one: "lower back" for the lumbar spine.</summary>
+    public static string Spoken(AttributeDefinition stress) => stress.Synonyms.FirstOrDefault(name => name.EndsWith(Stress, StringComparison.Ordinal)) is { } everyday ? everyday[..^Stress.Length] : JointOf(stress);
+
     /// <summary>The kit a movement needs: codes, or "?" where it is not recorded.</summary>
     public string KitOf(Movement movement) => equipment is null ? "" : Needs(movement).IsKnown ? string.Join(' ', Needs(movement).Codes.Select(code => code.ToString(CultureInfo.InvariantCulture))) : "?";
 
