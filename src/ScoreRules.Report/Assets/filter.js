@@ -54,6 +54,7 @@ const filterTarget = (target, kit, sore, active) => {
     flag.textContent = flags(row, kit, sore);
     flag.hidden = !flag.textContent;
   }
+  for (const tier of all(".tier", target)) tier.classList.toggle("bare", all(".row", tier).length > 0 && all(".row", tier).every(row => row.hidden));
   const left = rows.filter(row => !row.hidden);
   list(target, left);
   warn(target, sore.length > 0);
