@@ -25,9 +25,9 @@ internal static class Houses
 
     /// <summary>Two movements, one of which is named like a script; its house's name and prose are no better.</summary>
     public static Judgement Hostile() => Judge.Run(new HouseSources([new HouseFile("house.rules", $$"""
-        ruleset </style>{{HostileName}}
+        ruleset "</style>{{HostileName}}"
           version 1
-          judges <b>growth</b>
+          judges "<b>growth</b>"
 
         philosophy
           We like </title><img src=x onerror=alert(2)> and "quotes".
@@ -54,7 +54,7 @@ internal static class Houses
           trains calves
           steadiness is 2
 
-        movement {{HostileName}}
+        movement "{{HostileName}}"
           trains calves
           steadiness is 4
 

@@ -44,7 +44,7 @@ public sealed class ReadingTests(ReaderBrowser reader) : IClassFixture<ReaderBro
         // The browser itself opens what a link points into.
         await page.ClickAsync($"{Hamstrings} .row h4 a >> nth=0");
         await page.Locator($"{Hamstrings} .card >> nth=0 >> .verdict").WaitForAsync();
-        (await page.Locator($"{Hamstrings} .card >> nth=0 >> .verdict").TextContentAsync())!.ShouldContain("About 23 points above the lying leg curl.");
+        (await page.Locator($"{Hamstrings} .card >> nth=0 >> .verdict").TextContentAsync())!.ShouldContain("About 23\u00a0points above the lying leg curl.");
     }
 
     [Fact]

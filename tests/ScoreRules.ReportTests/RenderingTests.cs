@@ -21,9 +21,10 @@ public sealed class RenderingTests
         (page == Houses.LongreachPage).ShouldBeTrue("the pages differ");
     }
 
-    [Fact]
-    public void The_largest_house_stays_under_two_megabytes() =>
-        System.Text.Encoding.UTF8.GetByteCount(Houses.LongreachPage).ShouldBeLessThan(2_000_000);
+    [Theory]
+    [MemberData(nameof(Houses_shipped))]
+    public void Every_house_stays_under_two_megabytes(string house) =>
+        System.Text.Encoding.UTF8.GetByteCount(Houses.Page(house)).ShouldBeLessThan(2_000_000);
 
     [Theory]
     [MemberData(nameof(Houses_shipped))]
@@ -32,9 +33,9 @@ public sealed class RenderingTests
         var page = Houses.Page(house);
         page.ShouldContain("default-src 'none'; style-src 'sha256-");
         page.ShouldNotContain("unsafe-inline");
-        Regex.Matches(page, @"\s(src|srcset|style|on[a-z]+)=""", RegexOptions.None, TimeSpan.FromSeconds(10)).Count.ShouldBe(0);
-        Regex.Matches(page, @"href=""(?!#)", RegexOptions.None, TimeSpan.FromSeconds(10)).Count.ShouldBe(0);
-        Regex.Matches(page, "<script", RegexOptions.None, TimeSpan.FromSeconds(10)).Count.ShouldBe(1);
+        Count(page, @"\s(?:src|srcset|style|on[a-z]+)=""").ShouldBe(0);
+        Count(page, @"href=""(?!#)").ShouldBe(0);
+        Count(page, "<script").ShouldBe(1);
     }
 
     [Theory]
@@ -44,18 +45,18 @@ public sealed class RenderingTests
         var rankings = Houses.Shipped(house).Rankings;
         var placed = rankings.Sum(ranking => ranking.Placements.Length);
         var leftOut = rankings.Sum(ranking => ranking.LeftOut.Length);
-        Count(house, "<li class=\"row\"").ShouldBe(placed);
-        Count(house, "<div id=\"c").ShouldBe(placed + leftOut);
-        Count(house, "<details class=\"trail\">").ShouldBe(placed + leftOut);
+        Count(Houses.Page(house), "<li class=\"row\"").ShouldBe(placed);
+        Count(Houses.Page(house), "<div id=\"c").ShouldBe(placed + leftOut);
+        Count(Houses.Page(house), "<details class=\"trail\">").ShouldBe(placed + leftOut);
     }
 
     [Fact]
     public void Every_link_leads_somewhere_on_the_page()
     {
         var page = Houses.LongreachPage;
-        var ids = Regex.Matches(page, " id=\"([^\"]+)\"", RegexOptions.None, TimeSpan.FromSeconds(10)).Select(match => match.Groups[1].Value).ToList();
+        var ids = Found(page, " id=\"(?<it>[^\"]+)\"").ToList();
         ids.Count.ShouldBe(ids.Distinct(StringComparer.Ordinal).Count(), "an anchor is used twice");
-        var links = Regex.Matches(page, "href=\"#([^\"]+)\"", RegexOptions.None, TimeSpan.FromSeconds(10)).Select(match => match.Groups[1].Value).Distinct(StringComparer.Ordinal).ToList();
+        var links = Found(page, "href=\"#(?<it>[^\"]+)\"").Distinct(StringComparer.Ordinal).ToList();
         links.Except(ids, StringComparer.Ordinal).ShouldBeEmpty();
     }
 
@@ -74,7 +75,7 @@ public sealed class RenderingTests
     public void The_trail_names_the_line_of_the_rule_and_of_the_fact_and_what_failed_first()
     {
         var page = Houses.LongreachPage;
-        page.ShouldMatch(@"<a href=""#r\d+"">house\.rules:\d+</a>; fact movements\.rules:\d+");
+        page.ShouldMatch(@"<a href=""#r\d+"">house\.rules:\d+</a>; fact line \d+");
         page.ShouldContain("did not hold: asks &quot;loadability is at most 1&quot;, found loadability 3 of 4");
         page.ShouldNotContain("rulesets/");
     }
@@ -97,8 +98,8 @@ public sealed class RenderingTests
         var judgement = Houses.Hostile();
         judgement.Findings.Where(finding => finding.Severity == Language.Diagnostics.Severity.Error).ShouldBeEmpty();
         var page = HouseReport.Render(judgement);
-        Regex.Matches(page, "<script", RegexOptions.None, TimeSpan.FromSeconds(10)).Count.ShouldBe(1);
-        Regex.Matches(page, "</style>", RegexOptions.None, TimeSpan.FromSeconds(10)).Count.ShouldBe(1);
+        Count(page, "<script").ShouldBe(1);
+        Count(page, "</style>").ShouldBe(1);
         page.ShouldNotContain("<img");
         page.ShouldContain("&lt;script&gt;alert(1)&lt;/script&gt;");
     }
@@ -112,7 +113,7 @@ public sealed class RenderingTests
         page.ShouldContain("This page cannot judge a sore elbow.");
         page.ShouldContain("Set aside for tender elbow");
         page.ShouldContain("lower in this flag (1 of 3), not free of it");
-        Count(page).ShouldBeGreaterThan(0);
+        page.ShouldContain("<b>Avoid for now, rated to load the elbow more:</b>");
     }
 
     [Fact]
@@ -121,13 +122,13 @@ public sealed class RenderingTests
         RenderFragment sure = builder => builder.AddMarkupContent(0, "<h4>How sure</h4>");
         var slots = ReportSlots.None with { HowSure = explained => explained.Row.Movement.Name == "seated leg curl" ? sure : null, Span = placement => (placement.Gap - 3, placement.Gap + 3) };
         var page = HouseReport.Render(Houses.Longreach, slots);
-        Regex.Matches(page, "How sure</h4>", RegexOptions.None, TimeSpan.FromSeconds(10)).Count.ShouldBe(1);
+        Count(page, "How sure</h4>").ShouldBe(1);
         page.ShouldContain("class=\"span\"");
         Houses.LongreachPage.ShouldNotContain("class=\"slot\"");
         Houses.LongreachPage.ShouldNotContain("class=\"span\"");
     }
 
-    private static int Count(string house, string part) => Regex.Matches(Houses.Page(house), Regex.Escape(part), RegexOptions.None, TimeSpan.FromSeconds(10)).Count;
+    private static int Count(string page, string pattern) => Regex.Count(page, pattern, RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10));
 
-    private static int Count(string page) => Regex.Matches(page, "Avoid for now", RegexOptions.None, TimeSpan.FromSeconds(10)).Count;
+    private static IEnumerable<string> Found(string page, string pattern) => Regex.Matches(page, pattern, RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10)).Select(match => match.Groups["it"].Value);
 }

@@ -42,7 +42,7 @@ const differences = (first, second, names) => {
   const head = table.createTHead().insertRow();
   const sides = make("th");
   sides.append(make("span", "second"), make("span", "first"));
-  head.append(make("th"), sides, make("th"));
+  head.append(make("td"), sides, make("th", "points", "n"));
   const body = table.createTBody();
   const line = (section, name, points) => {
     const row = section.insertRow();
