@@ -40,6 +40,7 @@ public sealed class ReportTests
     [Theory]
     [InlineData("Where to? Type: scorerules report rulesets/longreach --out FILE", "rulesets/longreach")]
     [InlineData("cannot be written", "rulesets/longreach", "--out", "no-such-folder/page.html")]
+    [InlineData("The page and the print are two files.", "rulesets/longreach", "--out", "page.html", "--pdf", "page.html")]
     [InlineData("is a folder. Name a file in it.", "rulesets/longreach", "--out", "rulesets")]
     [InlineData("There is no profile \"nobody\"", "rulesets/longreach", "--out", "page.html", "--profile", "nobody")]
     public void Wrong_use_ends_with_code_2_and_a_sentence(string sentence, params string[] arguments)

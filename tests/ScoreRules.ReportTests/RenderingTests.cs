@@ -76,7 +76,7 @@ public sealed class RenderingTests
     {
         var page = Houses.LongreachPage;
         page.ShouldMatch(@"<a href=""#r\d+"">house\.rules:\d+</a>; fact line \d+");
-        page.ShouldContain("did not hold: asks &quot;loadability is at most 1&quot;, found loadability 3 of 4");
+        page.ShouldContain("): asks &quot;loadability is at most 1&quot;, found loadability 3 of 4");
         page.ShouldNotContain("rulesets/");
     }
 

@@ -27,6 +27,11 @@ internal static class ReportCommand
                 throw new HouseException($"Where to? Type: scorerules report {typed} --out FILE, for example house.html.");
             }
 
+            if (parsed.GetValue(pdf) is { } print && Path.GetFullPath(print) == Path.GetFullPath(file))
+            {
+                throw new HouseException($"--out and --pdf both name \"{file}\". The page and the print are two files.");
+            }
+
             var judgement = Judge.Run(HouseFolder.Read(typed), new JudgeOptions { Profile = parsed.GetValue(profile), Date = parsed.GetValue(date), DespiteErrors = parsed.GetValue(despite) });
             return Write(screen, judgement, file, parsed.GetValue(pdf));
         });

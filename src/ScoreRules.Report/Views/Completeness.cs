@@ -1,5 +1,6 @@
 using Humanizer;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Publishing;
 
 namespace ScoreRules.Report.Views;
 
@@ -30,19 +31,24 @@ internal static class Completeness
 
     private static IEnumerable<string> Lopsided(ReportView view)
     {
-        foreach (var target in view.Targets.Where(target => target.Ranking.Placements.Length > 0 && target.Tiers.Length > TopTiers))
+        var targets = view.Targets.Where(target => target.Ranking.Placements.Length > 0 && target.Tiers.Length > TopTiers).ToList();
+        var bare = targets.Where(target => target.Tiers.Take(TopTiers).All(tier => tier.Cards.IsEmpty)).Select(target => target.Target.Name).ToList();
+        if (bare.Count > 0)
         {
-            if (target.Tiers.Take(TopTiers).All(tier => tier.Cards.IsEmpty))
-            {
-                yield return $"{Typeset.Capital(target.Target.Name)}: nothing stands in the top two tiers.";
-            }
+            yield return $"Nothing stands in the top two tiers of {FactText.Join(bare)}.";
+        }
 
-            if (target.Tiers.FirstOrDefault(tier => tier.Cards.Length * 2 > target.Ranking.Placements.Length) is { } crowded)
-            {
-                yield return $"{Typeset.Capital(target.Target.Name)}: {crowded.Cards.Length.ToString(System.Globalization.CultureInfo.InvariantCulture)} of {"movement".ToQuantity(target.Ranking.Placements.Length)} stand in one tier, {crowded.Tier.Name}.";
-            }
+        var crowded = targets.Select(Crowded).OfType<string>().ToList();
+        if (crowded.Count > 0)
+        {
+            yield return $"More than half of a list stands in one tier: {string.Join("; ", crowded)}.";
         }
     }
+
+    private static string? Crowded(TargetView target) =>
+        target.Tiers.FirstOrDefault(tier => tier.Cards.Length * 2 > target.Ranking.Placements.Length) is { } tier
+            ? $"{target.Target.Name}, {NumberText.Count(tier.Cards.Length)} of {NumberText.Count(target.Ranking.Placements.Length)} in {tier.Tier.Name}"
+            : null;
 
     private static IEnumerable<string> Warnings(ReportView view)
     {

@@ -22,7 +22,7 @@ public sealed class Ruler
         low = shown.Length == 0 ? 0 : Math.Floor(shown.Min() / Step) * Step;
         high = Math.Max(low + Step, shown.Length == 0 ? Step : Math.Ceiling(shown.Max() / Step) * Step);
         Borders = [.. Cuts(ranking, tiers).Where(cut => cut > low && cut < high)];
-        Ticks = [.. Enumerable.Range(-50, 101).Select(i => i * (high - low > 60 ? 20.0 : 10.0)).Where(tick => tick >= low && tick <= high && (!HasBenchmark || tick != 0))];
+        Ticks = [.. Enumerable.Range(-50, 101).Select(i => i * (high - low > 48 ? 20.0 : 10.0)).Where(tick => tick >= low && tick <= high && (!HasBenchmark || tick != 0))];
     }
 
     /// <summary>Whether zero is the benchmark.</summary>
