@@ -15,6 +15,9 @@ internal static class Houses
 
     public static string Root { get; } = FindRoot();
 
+    /// <summary>The page of a house with one of its targets: the same parts, quicker to go through.</summary>
+    public static string OneTarget => Pages.GetOrAdd("one target", _ => new Lazy<string>(() => HouseReport.Render(Longreach with { Rankings = [Longreach.Rankings.Single(ranking => ranking.Target.Name == "deltoids")] }))).Value;
+
     public static Judgement Longreach => Shipped("longreach");
 
     public static string LongreachPage => Page("longreach");

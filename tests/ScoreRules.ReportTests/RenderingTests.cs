@@ -105,6 +105,10 @@ public sealed class RenderingTests
     }
 
     [Fact]
+    public void The_text_of_a_rule_keeps_its_lines_and_their_indent() =>
+        Houses.LongreachPage.ShouldContain("<pre>criterion stability&#xA;  counts 12 parts");
+
+    [Fact]
     public void A_profile_puts_the_referral_first_and_lists_what_it_sets_aside()
     {
         var page = HouseReport.Render(Judge.Run(HouseFolder.Read(Path.Combine(Houses.Root, "rulesets", "longreach")), "tender elbow"));
