@@ -62,6 +62,9 @@ public sealed class ReadingTests(ReaderBrowser reader) : IClassFixture<ReaderBro
         aside.ShouldContain("Avoid for now, rated to load the lower back more: ");
         aside.ShouldContain("good morning");
         (await page.Locator($"{Hamstrings} .row:visible").CountAsync()).ShouldBe(7);
+        await page.FillAsync("#find", "good morning");
+        await page.ClickAsync("#found a");
+        (await page.Locator(".card[open] .setaside").TextContentAsync()).ShouldBe("Set aside in your view. Avoid for now, rated to load the lower back more.");
         await page.UncheckAsync("#sore input[data-name='lower back']", new PageUncheckOptions { Force = true });
         (await page.Locator(".referral:visible").CountAsync()).ShouldBe(0);
         (await page.Locator($"{Hamstrings} .row:visible").CountAsync()).ShouldBe(12);

@@ -43,12 +43,20 @@ const list = (target, left) => {
   line.textContent = left.length ? join(left.slice(0, 2).map(nameOf).map(lower)) : "nothing is left";
 };
 
+const mark = (row, reason) => {
+  const card = cardOf(row);
+  const flag = one(".setaside", card) || card.insertBefore(make("p", "", "setaside"), card.firstChild);
+  flag.textContent = reason ? "Set aside in your view. " + reason + "." : "";
+  flag.hidden = !reason;
+};
+
 const filterTarget = (target, kit, sore, active) => {
   const rows = all(".row", target);
   const reasons = new Map();
   for (const row of rows) {
     const reason = why(row, kit, sore);
     row.hidden = reason !== "";
+    mark(row, reason);
     if (reason) reasons.set(reason, [...(reasons.get(reason) || []), nameOf(row)]);
     const flag = one(".flag", row);
     flag.textContent = flags(row, kit, sore);

@@ -53,6 +53,9 @@ const answerOf = (row, named, guessed, names) => {
 const guessPanel = (target, panel) => {
   const rows = all(".row", target).filter(row => !one(".here", row) && !row.hidden).sort((a, b) => nameOf(a) < nameOf(b) ? -1 : 1);
   const names = tierNames(target);
+  // All parts of the list, so that the choice itself gives nothing away.
+  const everything = [...new Set(all(".row", target).flatMap(each => [...partsOf(each).keys()]))].sort();
+  const stop = one(".results>.stop", target).cloneNode(true);
   let at = 0, hits = 0, asked = 0;
   const score = make("p", "", "small");
   const ask = () => {
@@ -63,7 +66,7 @@ const guessPanel = (target, panel) => {
     const open = make("button", "I cannot tell yet", "quiet");
     open.type = "button";
     tierBox.append(open);
-    const [partBox, parts] = choices([...partsOf(row).keys()].sort(), true);
+    const [partBox, parts] = choices(everything, true);
     const show = make("button", "Show what the house says", "do");
     show.type = "button";
     const next = make("button", "Next movement", "do");
@@ -87,7 +90,7 @@ const guessPanel = (target, panel) => {
     panel.replaceChildren(make("p", "Guess first, " + (at % rows.length + 1) + " of " + rows.length, "small"), title,
       ...(caution ? [make("p", caution.textContent, "first")] : []),
       make("p", bench ? "Measured against the " + lower(nameOf(bench)) + ". Choose a tier." : "Choose a tier."), tierBox,
-      make("p", "What decides it? Choose as many as you like."), partBox, make("p"), show, out, next, score);
+      make("p", "What decides it? Choose as many as you like."), partBox, make("p"), show, out, next, score, stop);
   };
   if (rows.length) ask(); else panel.append(make("p", "Nothing is left to guess in your view."));
 };
