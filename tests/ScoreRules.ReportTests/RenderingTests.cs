@@ -10,7 +10,7 @@ namespace ScoreRules.ReportTests;
 
 public sealed class RenderingTests
 {
-    public static TheoryData<string> Houses_shipped() => ["longreach", "harbour-lane", "linden-court"];
+    public static TheoryData<string> Houses_shipped() => ["longreach", "longreach-second", "harbour-lane", "linden-court"];
 
     [Fact]
     public void The_same_house_gives_the_same_bytes_in_any_order_of_files()
@@ -86,6 +86,14 @@ public sealed class RenderingTests
         var page = Houses.Page("harbour-lane");
         page.ShouldContain("What was changed of the house below");
         page.ShouldMatch(@"where Longreach says &quot;[^&]+&quot; \(longreach/house\.rules:\d+\)");
+    }
+
+    [Fact]
+    public void What_mechanics_derives_stands_at_its_step_with_its_origin()
+    {
+        var page = Houses.Page("longreach-second");
+        page.ShouldMatch(@"<b>Mechanics</b><div><p>[^<]+, derived");
+        Houses.LongreachPage.ShouldContain("No criterion here reads what mechanics derives.");
     }
 
     [Fact]
