@@ -8,14 +8,14 @@ namespace ScoreRules.AcceptanceTests;
 public sealed class CompletionTests
 {
     [Theory]
-    [InlineData("scorerules ", "check rank explain report test new words fix format code completion")]
+    [InlineData("scorerules ", "check rank explain derive report test new words fix format code completion")]
     [InlineData("scorerules ex", "explain")]
     [InlineData("scorerules check --f", "--format")]
     [InlineData("scorerules check --format ", "text short json")]
     [InlineData("scorerules rank --format j", "json")]
     [InlineData("scorerules format --", "--check --help")]
-    [InlineData("scorerules rank long", "rulesets/longreach")]
-    [InlineData("scorerules rank rulesets/lo", "rulesets/longreach")]
+    [InlineData("scorerules rank long", "rulesets/longreach rulesets/longreach-second")]
+    [InlineData("scorerules rank rulesets/lo", "rulesets/longreach rulesets/longreach-second")]
     [InlineData("scorerules fix rulesets/longreach/e", "rulesets/longreach/expectations.rules")]
     [InlineData("scorerules completion ", "bash zsh fish")]
     [InlineData("scorerules code SR100", "SR1001 SR1002 SR1003 SR1004 SR1005 SR1006 SR1007 SR1008 SR1009")]

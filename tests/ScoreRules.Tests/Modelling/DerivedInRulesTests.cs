@@ -87,7 +87,7 @@ public sealed class DerivedInRulesTests
 
     [Fact]
     public void A_house_that_reads_no_derived_fact_derives_none() =>
-        Judged.Longreach.Derived!.Derivations.ShouldBe(0);
+        Judge.Run(Longreach).Derived!.Derivations.ShouldBe(0);
 
     /// <summary>A difference in length below a fifth of the range says nothing, whatever the intervals.</summary>
     [Fact]
