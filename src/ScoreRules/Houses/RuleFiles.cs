@@ -49,7 +49,7 @@ public static class RuleFiles
                 throw new HouseException($"\"{path}\" may not be changed: it is marked read-only.");
             }
 
-            Swap(file, text);
+            WholeFile.Put(file, beside => MakeAlike(beside, file, text));
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
@@ -64,37 +64,22 @@ public static class RuleFiles
         if (File.Exists(path))
         {
             Replace(path, text);
-            return;
         }
-
-        try
+        else
         {
-            File.WriteAllText(path, text, Strict);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new HouseException($"\"{path}\" cannot be written: {exception.Message}", exception);
+            WholeFile.Write(path, text);
         }
     }
 
     private static bool IsRules(string path) => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase);
 
-    private static void Swap(string file, string text)
+    // Who may read the old file may read the new one.
+    private static void MakeAlike(string beside, string file, string text)
     {
-        var beside = Path.Combine(Path.GetDirectoryName(Path.GetFullPath(file))!, $".{Path.GetFileName(file)}.new");
-        try
+        File.WriteAllText(beside, text, Strict);
+        if (!OperatingSystem.IsWindows())
         {
-            File.WriteAllText(beside, text, Strict);
-            if (!OperatingSystem.IsWindows())
-            {
-                File.SetUnixFileMode(beside, File.GetUnixFileMode(file));
-            }
-
-            File.Move(beside, file, overwrite: true);
-        }
-        finally
-        {
-            File.Delete(beside);
+            File.SetUnixFileMode(beside, File.GetUnixFileMode(file));
         }
     }
 }

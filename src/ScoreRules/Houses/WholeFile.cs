@@ -1,10 +1,9 @@
 using System.Text;
-using ScoreRules.Houses;
 
-namespace ScoreRules.Cli.Files;
+namespace ScoreRules.Houses;
 
 /// <summary>Writes a file whole or not at all: beside its place first, then moved there.</summary>
-internal static class WholeFile
+public static class WholeFile
 {
     /// <summary>Writes text as UTF-8, replacing what is there.</summary>
     /// <exception cref="HouseException">It cannot be written.</exception>
@@ -16,7 +15,7 @@ internal static class WholeFile
     {
         if (Directory.Exists(path))
         {
-            throw new HouseException($"\"{path}\" is a folder. Name a file in it.");
+            throw new HouseException($"\"{path}\" cannot be written: it is a folder. Name a file in it.");
         }
 
         var full = Path.GetFullPath(path);
