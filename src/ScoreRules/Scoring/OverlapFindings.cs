@@ -1,7 +1,7 @@
 using System.Globalization;
-using MathNet.Numerics.Statistics;
 using ScoreRules.Inference;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Statistics.Agreement;
 
 namespace ScoreRules.Scoring;
 
@@ -41,8 +41,7 @@ public static class OverlapFindings
     private static (double Rho, int Rows)? Overlap(InferenceResult inferred, CriterionColumn first, CriterionColumn second)
     {
         var rows = inferred.Facts.Rows.Where(row => Counts(inferred, first, row) && Counts(inferred, second, row)).Select(row => row.Index).ToList();
-        return rows.Count < FewestRows ? null
-            : (Correlation.Spearman(rows.Select(row => first.Worth[row]), rows.Select(row => second.Worth[row])), rows.Count);
+        return rows.Count >= FewestRows && RankCorrelation.Rho([.. rows.Select(row => first.Worth[row])], [.. rows.Select(row => second.Worth[row])]) is { } rho ? (rho, rows.Count) : null;
     }
 
     // A worth that stands for something unknown says nothing about order.
