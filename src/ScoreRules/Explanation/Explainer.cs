@@ -110,10 +110,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
             : outcome.Exempt.Contains(row.Index) ? RuleEffect.Exempt
             : outcome.CouldNotTell.Contains(row.Index) ? RuleEffect.CouldNotTell
             : RuleEffect.DidNotHold;
-        var exemption = effect == RuleEffect.Exempt ? rule.Info.ExceptFor.FirstOrDefault(entry => Excepts(entry, row)) : null;
+        var exemption = effect == RuleEffect.Exempt ? rule.Info.ExceptFor.FirstOrDefault(entry => ScopeResolution.Covers(entry, row)) : null;
         return new RuleExplanation(rule, effect, ConditionTrace.Explain(rule.Condition, row.Index, inferred), exemption);
     }
-
-    private static bool Excepts(ScopeEntry entry, PlacementRow row) =>
-        ScopeResolution.Covers(entry, row.Target) || (entry.Movement is not null && NameText.Same(entry.Movement, row.Movement.Name));
 }

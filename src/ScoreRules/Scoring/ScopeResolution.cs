@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
 
@@ -17,6 +18,10 @@ internal static class ScopeResolution
     /// <summary>Whether a scope entry names a target, or the target it is part of.</summary>
     public static bool Covers(ScopeEntry entry, TargetDefinition target) =>
         entry.Target is { } named && (named.Name == target.Name || (target.Parent is not null && NameText.Same(named.Name, target.Parent)));
+
+    /// <summary>Whether a scope entry names a row: its movement, its target, or the target that is part of.</summary>
+    public static bool Covers(ScopeEntry entry, PlacementRow row) =>
+        Covers(entry, row.Target) || (entry.Movement is { } movement && NameText.Same(movement, row.Movement.Name));
 
     private static bool Names(ImmutableArray<TargetDefinition> targets, string name) => targets.Any(target => NameText.Same(target.Name, name));
 }

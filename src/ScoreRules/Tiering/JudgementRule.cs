@@ -34,8 +34,5 @@ internal sealed class JudgementRule(BoundRuleset ruleset)
     private static bool AsksWho(Condition condition) => ConditionWalk.Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
 
     private static bool Reaches(StatementInfo info, PlacementRow row) =>
-        (info.OnlyFor.IsEmpty || info.OnlyFor.Any(entry => Names(entry, row))) && !info.ExceptFor.Any(entry => Names(entry, row));
-
-    private static bool Names(ScopeEntry entry, PlacementRow row) =>
-        ScopeResolution.Covers(entry, row.Target) || (entry.Movement is not null && NameText.Same(entry.Movement, row.Movement.Name));
+        (info.OnlyFor.IsEmpty || info.OnlyFor.Any(entry => ScopeResolution.Covers(entry, row))) && !info.ExceptFor.Any(entry => ScopeResolution.Covers(entry, row));
 }
