@@ -21,7 +21,7 @@ internal sealed class HouseChain(HouseFileReader reader)
 
     private (IEnumerable<HouseFile> Files, ImmutableArray<string> Nearby) From(string folder, List<HouseFile> own)
     {
-        if (NameOf(own) is not { BuildsOn: not null } name)
+        if (NameOf(own.OrderBy(file => file.Path, StringComparer.Ordinal)) is not { BuildsOn: not null } name)
         {
             return (own.Select(file => file with { Layer = 1 }), []);
         }
@@ -47,7 +47,8 @@ internal sealed class HouseChain(HouseFileReader reader)
     private static (List<string> Paths, HouseName? Name) Open(string folder)
     {
         var paths = Readable(folder);
-        return (paths, NameOf(new HouseFileReader(new Language.Diagnostics.DiagnosticBag()), paths));
+        var quiet = new HouseFileReader(new Language.Diagnostics.DiagnosticBag());
+        return (paths, NameOf(paths.Order(StringComparer.Ordinal).Where(path => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase)).Select(quiet.Read).OfType<HouseFile>()));
     }
 
     // A folder beside that nobody may look into is no house for us.
@@ -63,7 +64,6 @@ internal sealed class HouseChain(HouseFileReader reader)
         }
     }
 
-    private static HouseName? NameOf(HouseFileReader quiet, List<string> paths) => NameOf(paths.Where(path => path.EndsWith(".rules", StringComparison.OrdinalIgnoreCase)).Select(quiet.Read).OfType<HouseFile>());
-
-    private static HouseName? NameOf(IEnumerable<HouseFile> files) => files.Where(file => !file.IsSpreadsheet).OrderBy(file => file.Path, StringComparer.Ordinal).Select(file => HouseName.Read(file.Text)).FirstOrDefault(name => name is not null);
+    // Reads no further than the first file that says its name.
+    private static HouseName? NameOf(IEnumerable<HouseFile> inOrder) => inOrder.Where(file => !file.IsSpreadsheet).Select(file => HouseName.Read(file.Text)).FirstOrDefault(name => name is not null);
 }
