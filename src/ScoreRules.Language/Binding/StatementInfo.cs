@@ -41,7 +41,7 @@ public sealed record StatementInfo(string Kind, string? Name, SourceLocation Loc
     public ImmutableArray<Amendment> Amendments { get; init; } = [];
 
     /// <summary>Whether it is in force on a day: <see cref="From"/> included, <see cref="Until"/> excluded. Without a day it is.</summary>
-    public bool IsInForce(DateOnly? day) => day is not { } date || (From is not { } from || from <= date) && (Until is not { } until || date < until);
+    public bool IsInForce(DateOnly? day) => Validity.Covers(From, Until, day);
 
     /// <summary>What messages call it.</summary>
     public string Title => Name is null ? Kind : $"{Kind} \"{Name}\"";

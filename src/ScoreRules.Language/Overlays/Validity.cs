@@ -1,5 +1,6 @@
 using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 
 namespace ScoreRules.Language.Overlays;
@@ -8,7 +9,10 @@ namespace ScoreRules.Language.Overlays;
 internal static class Validity
 {
     /// <summary>Whether it is. Without a day everything is: that the day is missing is reported elsewhere.</summary>
-    public static bool Covers(StatementSyntax statement, DateOnly? day) =>
-        day is not { } date || (statement.Find(Uniform.From) is not { } from || CalendarDay.Read(from.Content) is not { } first || first <= date)
-            && (statement.Find(Uniform.Until) is not { } until || CalendarDay.Read(until.Content) is not { } end || date < end);
+    public static bool Covers(StatementSyntax statement, DateOnly? day) => Covers(DayOf(statement, Uniform.From), DayOf(statement, Uniform.Until), day);
+
+    /// <summary>Whether a day lies from the first on and before the second; one that is null sets no limit.</summary>
+    public static bool Covers(DateOnly? from, DateOnly? until, DateOnly? day) => day is not { } date || ((from is not { } first || first <= date) && (until is not { } end || date < end));
+
+    private static DateOnly? DayOf(StatementSyntax statement, ClauseSpec<DateSyntax> spec) => statement.Find(spec) is { } line ? CalendarDay.Read(line.Content) : null;
 }
