@@ -18,7 +18,7 @@ internal static class FixCommand
         var command = new Command("fix", "Mends what has one sensible meaning: the safe edits of errors and warnings, until none is left.") { house, dryRun };
         command.SetAction(parsed =>
         {
-            var typed = parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current();
+            var typed = HouseChoice.Of(parsed.GetValue(house));
             return Fix(screen, typed, parsed.GetValue(dryRun));
         });
         return command;

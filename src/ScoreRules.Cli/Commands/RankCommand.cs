@@ -23,7 +23,7 @@ internal static class RankCommand
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
-            var typed = parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current();
+            var typed = HouseChoice.Of(parsed.GetValue(house));
             return Rank(screen, Judge.Run(HouseFolder.Read(typed), new JudgeOptions { Profile = parsed.GetValue(profile), Date = parsed.GetValue(date), DespiteErrors = parsed.GetValue(despite) }), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
         });
         return command;

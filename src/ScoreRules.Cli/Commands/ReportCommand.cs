@@ -21,7 +21,7 @@ internal static class ReportCommand
         var command = new Command("report", "Writes one web page with the rankings, a card and a trail for each movement; it needs no network and works from a file.") { house, page, pdf, profile, date, despite };
         command.SetAction(parsed =>
         {
-            var typed = parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current();
+            var typed = HouseChoice.Of(parsed.GetValue(house));
             if (parsed.GetValue(page) is not { Length: > 0 } file)
             {
                 throw new HouseException($"Where to? Type: scorerules report {typed} --out FILE, for example house.html.");

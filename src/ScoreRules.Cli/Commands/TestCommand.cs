@@ -21,7 +21,7 @@ internal static class TestCommand
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
-            var judgement = Judge.Run(HouseFolder.Read(parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current()), profile: null, parsed.GetValue(date));
+            var judgement = Judge.Run(HouseFolder.Read(HouseChoice.Of(parsed.GetValue(house))), profile: null, parsed.GetValue(date));
             if (parsed.GetValue(junit) is { } file)
             {
                 RuleFiles.Write(file, JunitReport.Print(judgement));
