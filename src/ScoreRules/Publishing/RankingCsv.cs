@@ -40,7 +40,7 @@ public sealed class RankingCsv(Judgement judgement)
         var explained = explainer.Explain(target.Personal?.Whole ?? target.Ranking, placement.Row.Movement)!;
         return
         [
-            target.Ranking.Target.Name, aside is null ? NumberText.Count(placement.Rank) : "", placement.IsTied ? "yes" : "no", placement.Row.Movement.Name, First(explained),
+            target.Ranking.Target.Name, aside is null ? NumberText.Count(placement.Rank) : "", placement.IsTied ? "yes" : "no", placement.Row.Movement.Name, Sentences.First(explained),
             placement.Tier.Name, placement.TierBeforeLimits.Name, NumberText.Points(placement.Score), double.IsNaN(placement.Gap) ? "" : NumberText.Signed(placement.Gap),
             target.Ranking.Benchmark?.Movement.Name ?? "", Sentences.Verdict(explained), aside ?? "", "",
         ];
@@ -49,11 +49,8 @@ public sealed class RankingCsv(Judgement judgement)
     private IEnumerable<string> LeftOut(ListedTarget target, LeftOutRow row)
     {
         var explained = explainer.Explain(target.Ranking, row.Row.Movement)!;
-        return [target.Ranking.Target.Name, "", "no", row.Row.Movement.Name, First(explained), "", "", NumberText.Points(row.Score), "", target.Ranking.Benchmark?.Movement.Name ?? "", "", "", Sentences.Verdict(explained)];
+        return [target.Ranking.Target.Name, "", "no", row.Row.Movement.Name, Sentences.First(explained), "", "", NumberText.Points(row.Score), "", target.Ranking.Benchmark?.Movement.Name ?? "", "", "", Sentences.Verdict(explained)];
     }
-
-    private static string First(PlacementExplanation explained) =>
-        string.Join(' ', explained.Cautions.Where(shown => shown.Caution.Place is CautionPlace.BesideTheName or CautionPlace.OnTheCard).Select(shown => shown.Caution.Text));
 
     private static void Append(StringBuilder sheet, IEnumerable<string> cells) => sheet.AppendJoin(',', cells.Select(Cell)).Append("\r\n");
 

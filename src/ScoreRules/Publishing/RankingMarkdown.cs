@@ -89,8 +89,7 @@ public sealed class RankingMarkdown(Judgement judgement)
         foreach (var placement in inside)
         {
             var explained = explainer.Explain(ranking, placement.Row.Movement)!;
-            var first = string.Join(" ", explained.Cautions.Where(shown => shown.Caution.Place is CautionPlace.BesideTheName or CautionPlace.OnTheCard).Select(shown => shown.Caution.Text));
-            page.Append(System.Globalization.CultureInfo.InvariantCulture, $"| {placement.Rank}{(placement.IsTied ? "=" : "")} | {Escaped(placement.Row.Movement.Name)} | {Escaped(first)} | {NumberText.Points(placement.Score)} | {(placement.IsBenchmark ? "benchmark" : NumberText.Signed(placement.Gap))} | {Escaped(Sentences.Verdict(explained))} |\n");
+            page.Append(System.Globalization.CultureInfo.InvariantCulture, $"| {placement.Rank}{(placement.IsTied ? "=" : "")} | {Escaped(placement.Row.Movement.Name)} | {Escaped(Sentences.First(explained))} | {NumberText.Points(placement.Score)} | {(placement.IsBenchmark ? "benchmark" : NumberText.Signed(placement.Gap))} | {Escaped(Sentences.Verdict(explained))} |\n");
         }
 
         page.Append('\n');

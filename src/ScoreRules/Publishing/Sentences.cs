@@ -105,6 +105,10 @@ internal static class Sentences
         _ => $"weight by order: {basis.Rank.Ordinalize(System.Globalization.CultureInfo.InvariantCulture)} of {basis.Count}, {basis.Source.Info.Location}",
     };
 
+    /// <summary>The cautions to be read before a movement's verdict, in one line; those of the whole page stand elsewhere.</summary>
+    public static string First(PlacementExplanation explained) =>
+        string.Join(' ', explained.Cautions.Where(shown => shown.Caution.Place is CautionPlace.BesideTheName or CautionPlace.OnTheCard).Select(shown => shown.Caution.Text));
+
     /// <summary>A tier's range behind its name: "10 or more above".</summary>
     public static string Range(TierDefinition tier, TierDefinition? better) => tier.Cut switch
     {
