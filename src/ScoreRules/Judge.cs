@@ -62,18 +62,17 @@ public static class Judge
         ImmutableArray<TargetRanking> rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();
         var expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, catalogue, inferred, rankings).Run();
         findings.AddRange(ExpectationCheck.Findings(expectations));
+        var (left, accepted) = findings.HasErrors ? (findings.ToSorted(), []) : Acceptance.Apply(findings.ToSorted(), ruleset.Accepted);
         if (findings.HasErrors)
         {
             // Where too little is left to score a target, it is not ranked.
             rankings = despiteErrors ? [.. rankings.Where(ranking => ranking.Benchmark is not null && ranking.Placements.All(placement => double.IsFinite(placement.Gap)))] : [];
+            if (rankings.IsEmpty)
+            {
+                return judgement with { Findings = left };
+            }
         }
 
-        if (findings.HasErrors && rankings.IsEmpty)
-        {
-            return judgement with { Findings = findings.ToSorted() };
-        }
-
-        var (left, accepted) = findings.HasErrors ? (findings.ToSorted(), []) : Acceptance.Apply(findings.ToSorted(), ruleset.Accepted);
         return judgement with
         {
             Findings = left,
