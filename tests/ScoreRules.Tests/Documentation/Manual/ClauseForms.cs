@@ -75,14 +75,25 @@ internal static class ClauseForms
         [Uniform.Accept] = "name, \"because\", text",
         [OverlayGrammar.Points] = "points",
         [RuleGrammar.Refuse.FirstLine] = "",
-        [StatementTable.All.Single(head => head.Words == "change ruleset").FirstLine] = "[ name ]",
-        [StatementTable.All.Single(head => head.Words == "drop ruleset").FirstLine] = "[ name ]",
+    }.ToFrozenDictionary();
+
+    // A house has one of each, so no name is needed to say which.
+    private static readonly FrozenDictionary<string, string> OfOverlays = new Dictionary<string, string>
+    {
+        ["change ruleset"] = "[ name ]",
+        ["drop ruleset"] = "[ name ]",
+        ["change tiers"] = "",
+        ["drop tiers"] = "",
+        ["change evidence"] = "",
+        ["drop evidence"] = "",
+        ["change weights"] = "",
+        ["drop weights"] = "",
     }.ToFrozenDictionary();
 
     /// <summary>The form of the rest of a line; empty when its first words say it all.</summary>
     /// <exception cref="InvalidOperationException">A kind of line was added without its form.</exception>
     public static string Of(ClauseSpec spec) =>
-        Own.GetValueOrDefault(spec) ?? ByContent.GetValueOrDefault(spec.GetType()) ?? throw new InvalidOperationException($"Say in {nameof(ClauseForms)} what stands behind \"{spec.Starter}\".");
+        Own.GetValueOrDefault(spec) ?? OfOverlays.GetValueOrDefault(spec.Starter) ?? ByContent.GetValueOrDefault(spec.GetType()) ?? throw new InvalidOperationException($"Say in {nameof(ClauseForms)} what stands behind \"{spec.Starter}\".");
 
     /// <summary>The whole line: its first words and what stands behind them.</summary>
     public static string Line(ClauseSpec spec)

@@ -27,7 +27,7 @@ internal static class LanguageManual
     ];
 
     /// <summary>Kinds of statement that stand in the language to be refused, so that the refusal can say why.</summary>
-    public static bool IsRefused(HeadSpec head) => OverlayGrammar.KindOf(head)?.Kind == "caution";
+    public static bool IsRefused(HeadSpec head) => OverlayGrammar.KindOf(head)?.Words == "caution";
 
     /// <summary>The page with all forms written anew from the statement table.</summary>
     public static string Rewritten()
@@ -51,7 +51,7 @@ internal static class LanguageManual
     {
         "shared lines" => ManualGrammar.Shared(),
         "conditions" => ManualGrammar.Conditions(),
-        "pieces" => ManualGrammar.Statement(),
+        "pieces" => ManualGrammar.Whole(),
         _ => string.Join('\n', ManualGrammar.Heads(heading).Select(ManualGrammar.Print)),
     };
 }

@@ -11,6 +11,9 @@ namespace ScoreRules.Tests.Documentation.Manual;
 /// <summary><c>docs/language.md</c> tells of every statement and every line, and its examples run.</summary>
 public sealed class LanguageManualTests
 {
+    // The house of the examples is so small that a name may go unused, a rule may hold nowhere, and a fact may be missing.
+    private static readonly string[] OfASmallHouse = ["SR2011", "SR4005", "SR7003"];
+
     public static TheoryData<int> Examples() => [.. Enumerable.Range(0, LanguageManual.Examples.Count)];
 
     [Fact]
@@ -31,7 +34,7 @@ public sealed class LanguageManualTests
         var (example, below) = LanguageManual.Examples[index];
         var page = new PageExample(example, below);
         page.Errors().ShouldBeEmpty(example.Text);
-        page.Codes().Except(["SR2011", "SR4005", "SR8001"]).ShouldBeEmpty(example.Text);
+        page.Codes().Except(OfASmallHouse).ShouldBeEmpty(example.Text);
     }
 
     /// <summary>The lines of a statement under its own heading, those that mean the same everywhere under theirs.</summary>
@@ -58,5 +61,5 @@ public sealed class LanguageManualTests
         return [.. own, .. changes, .. special.Select(spec => ("change", spec)), .. Uniform.Lines.Select(use => ("shared lines", use.Spec)), .. Reach.Lines.Select(use => ("conditions", use.Spec))];
     }
 
-    private static IEnumerable<StatementSyntax> Statements(string text) => SyntaxParser.Parse(new SourceText("page.rules", text)).Statements;
+    private static System.Collections.Immutable.ImmutableArray<StatementSyntax> Statements(string text) => SyntaxParser.Parse(new SourceText("page.rules", text)).Statements;
 }

@@ -35,8 +35,8 @@ public sealed class LineFormTests
 
     [Fact]
     public void What_follows_a_form_is_read() =>
-        Specs().SelectMany(spec => Enumerable.Range(0, SentencesOfALine).Select(number => (spec, Rest: Forms.Write(spec, number))))
-            .Where(line => !Reads(line.spec, line.Rest)).Select(line => $"{line.spec.Starter} {line.Rest}").ShouldBeEmpty();
+        Specs().SelectMany(spec => Enumerable.Range(0, SentencesOfALine).Select(number => (spec, Words: Forms.Write(spec, number))))
+            .Where(line => !Reads(line.spec, line.Words)).Select(line => $"{line.spec.Starter} {line.Words}").Take(40).ShouldBeEmpty();
 
     [Fact]
     public void What_is_read_follows_its_form()
@@ -44,7 +44,7 @@ public sealed class LineFormTests
         var lines = Texts().SelectMany(text => SyntaxParser.Parse(text).Statements)
             .SelectMany(statement => statement.Lines.Append(statement.First!).Select(line => (line.Spec, Text: statement.Source.Slice(line.Span).ReplaceLineEndings(" "))))
             .ToList();
-        lines.Count.ShouldBeGreaterThan(5000);
+        lines.Count.ShouldBeGreaterThan(4000);
         lines.Where(line => !Forms.Fits(line.Spec, line.Text)).Select(line => line.Text).ShouldBeEmpty();
     }
 

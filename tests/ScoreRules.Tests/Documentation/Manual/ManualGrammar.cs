@@ -1,4 +1,5 @@
 using System.Text;
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Tree;
 
@@ -22,7 +23,8 @@ internal static class ManualGrammar
         var text = new StringBuilder();
         var first = ClauseForms.Line(head.FirstLine);
         var lines = head.IsProse ? "{ set in, text, end of line }" : head.Lines.IsEmpty ? "" : $"{{ set in, {LinesOf(head)}, end of line }}";
-        text.Append(head.Words).Append(" = ").Append(first).Append(", end of line").Append(lines.Length == 0 ? "" : $",\n    {lines}").Append(" ;\n");
+        var remark = head.Lines.Any(use => use.Required && use.Spec == Uniform.Because) ? "    (* \"because\" must stand *)\n" : "";
+        text.Append(head.Words).Append(" = ").Append(first).Append(", end of line").Append(lines.Length == 0 ? "" : $",\n    {lines}").Append(" ;\n").Append(remark);
         return text.Append(OwnLines(head)).ToString();
     }
 
@@ -32,37 +34,43 @@ internal static class ManualGrammar
     /// <summary>The lines that say which movements a statement is about.</summary>
     public static string Conditions() => Rule("condition line", [.. Reach.Lines.Select(use => (ClauseForms.Line(use.Spec), Often(use)))]);
 
-    /// <summary>All kinds of statement.</summary>
-    public static string Statement() => Rule("statement", [.. StatementTable.All.Select(head => (head.Words, LanguageManual.IsRefused(head) ? "read, and refused: cautions stay" : ""))]);
+    /// <summary>All kinds of statement, and all units.</summary>
+    public static string Whole() =>
+        Rule("statement", [.. StatementTable.All.Select(head => (head.Words, LanguageManual.IsRefused(head) ? "read, and refused: cautions stay" : ""))])
+        + $"unit = {string.Join(" | ", Units.All.Append("%").Append("°").Select(unit => $"\"{unit}\""))} ;\n";
 
     /// <summary>What the rule of the lines of a kind of statement is called.</summary>
-    public static string LinesOf(HeadSpec head) => OwnUses(head).Length == 0 ? "shared line" : $"{head.Words} line";
+    public static string LinesOf(HeadSpec head) => OwnUses(head).Length == 0 ? "shared line"
+        : OverlayGrammar.KindOf(head)?.Of is { } kind && Differing(head, kind).Length == 0 ? LinesOf(kind)
+        : $"{head.Words} line";
+
+    // "change" takes the lines of what it changes, none of them compulsory, and a few of its own.
+    private static ClauseUse[] Differing(HeadSpec head, HeadSpec kind) => [.. OwnUses(head).Where(use => !kind.Lines.Any(same => same.Spec == use.Spec))];
 
     private static ClauseUse[] OwnUses(HeadSpec head) => [.. head.Lines.Where(use => !Array.Exists([.. Uniform.Lines], shared => shared.Spec == use.Spec))];
 
     private static string OwnLines(HeadSpec head)
     {
-        var own = OwnUses(head);
-        var kind = OverlayGrammar.KindOf(head)?.Of;
-        if (own.Length == 0 || head.IsProse)
+        if (head.IsProse || LinesOf(head) != $"{head.Words} line")
         {
             return "";
         }
 
-        // "change" takes the lines of what it changes, so only those that differ are written out.
-        if (kind is not null && OwnUses(kind).Length > 0)
+        if (OverlayGrammar.KindOf(head)?.Of is { } kind)
         {
-            var differing = own.Where(use => !kind.Lines.Any(same => same.Spec == use.Spec)).Select(use => (ClauseForms.Line(use.Spec), ""));
-            return Rule($"{head.Words} line", [.. differing, ($"{kind.Words} line", "none is compulsory here")]);
+            return Rule($"{head.Words} line", [.. Differing(head, kind).Select(use => (ClauseForms.Line(use.Spec), "")), (LinesOf(kind), "")]);
         }
 
+        var own = OwnUses(head);
         var reach = head.NeedsReach ? "\"when\", \"unless\" or \"always\" must stand" : "";
-        var condition = own.Any(use => use.Spec == Reach.When) ? [("condition line", reach)] : Array.Empty<(string, string)>();
-        var others = own.Where(use => !IsCondition(head, use)).Select(use => (ClauseForms.Line(use.Spec), Often(use, head)));
+        var condition = IsCondition(head, Reach.When) ? [("condition line", reach)] : Array.Empty<(string, string)>();
+        var others = own.Where(use => !IsCondition(head, use.Spec)).Select(use => (ClauseForms.Line(use.Spec), Often(use, head)));
         return Rule($"{head.Words} line", [.. condition, .. others, ("shared line", "")]);
     }
 
-    private static bool IsCondition(HeadSpec head, ClauseUse use) => head.Lines.Any(line => line.Spec == Reach.When) && Reach.Lines.Any(line => line.Spec == use.Spec);
+    // Only what takes every line of a condition is told in short.
+    private static bool IsCondition(HeadSpec head, ClauseSpec spec) =>
+        Reach.Lines.Any(line => line.Spec == spec) && Reach.Lines.All(line => head.Lines.Any(own => own.Spec == line.Spec));
 
     private static string Rule(string name, (string Form, string Remark)[] alternatives)
     {
@@ -77,7 +85,8 @@ internal static class ManualGrammar
     }
 
     private static string Often(ClauseUse use, HeadSpec? head = null) =>
-        head is { OneOf.IsEmpty: false } && head.OneOf.Contains(use.Spec) ? use.Once ? "one of these must stand" : "one of these must stand, more may"
+        head?.NeedsReach == true && (use.Spec == Reach.When || use.Spec == Reach.Unless) ? "one of \"when\" and \"unless\" must stand"
+        : head is { OneOf.IsEmpty: false } && head.OneOf.Contains(use.Spec) ? use.Once ? "one of these must stand" : "one of these must stand, more may"
         : (use.Required, use.Once) switch
         {
             (true, true) => "exactly once",
