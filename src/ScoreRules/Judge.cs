@@ -21,9 +21,15 @@ public static class Judge
     /// <param name="profile">Name of the profile to judge for; null for nobody in particular.</param>
     /// <param name="date">The day to judge for; null for the day on which the house says it was checked.</param>
     /// <exception cref="HouseException">The house has no such profile.</exception>
-    public static Judgement Run(HouseSources sources, string? profile = null, DateOnly? date = null)
+    public static Judgement Run(HouseSources sources, string? profile = null, DateOnly? date = null) => Run(sources, new JudgeOptions { Profile = profile, Date = date });
+
+    /// <summary>Judges a house.</summary>
+    /// <param name="sources">Its files.</param>
+    /// <param name="options">How.</param>
+    /// <exception cref="HouseException">The house has no such profile.</exception>
+    public static Judgement Run(HouseSources sources, JudgeOptions options)
     {
-        var reader = RulesetReader.Read(sources.Rules(), new Surroundings(sources.Nearby, date));
+        var reader = RulesetReader.Read(sources.Rules(), new Surroundings(sources.Nearby, options.Date));
         var findings = reader.Findings;
         findings.AddRange(sources.Findings);
         var sheets = sources.Files.Where(file => file.IsSpreadsheet && reader.IsComplete).SelectMany(file => CsvCatalogueReader.Read(file.Path, file.Text, reader.Attributes, reader.Targets, findings));
@@ -32,34 +38,46 @@ public static class Judge
         var judgement = new Judgement(sources, ruleset, catalogue, []);
         if (findings.HasErrors)
         {
-            return judgement with { Findings = findings.ToSorted() };
+            return options.DespiteErrors && reader.IsComplete ? Rank(judgement with { Profile = Choose(ruleset, options.Profile) }, findings, despiteErrors: true) : judgement with { Findings = findings.ToSorted() };
         }
 
         reader.CheckNames();
-        return Rank(judgement with { Profile = Choose(ruleset, profile) }, findings);
+        return Rank(judgement with { Profile = Choose(ruleset, options.Profile) }, findings, options.DespiteErrors);
     }
 
-    private static Judgement Rank(Judgement judgement, DiagnosticBag findings)
+    private static Judgement Rank(Judgement judgement, DiagnosticBag findings, bool despiteErrors)
     {
         var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
         var inferred = Infer(ruleset, catalogue, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
         RuleFindings.Report(ruleset, inferred, findings);
+        Allowance.Report(ruleset, findings);
         var scores = Scorer.Score(ruleset, inferred);
         ScoreFindings.Report(ruleset, inferred, scores, findings);
-        var rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();
+        ImmutableArray<TargetRanking> rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();
         var expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, catalogue, inferred, rankings).Run();
         findings.AddRange(ExpectationCheck.Findings(expectations));
-        return findings.HasErrors
-            ? judgement with { Findings = findings.ToSorted() }
-            : judgement with
-            {
-                Findings = findings.ToSorted(),
-                Rankings = rankings,
-                Inferred = inferred,
-                Explainer = new Explainer(ruleset, inferred, scores),
-                Expectations = expectations,
-            };
+        if (findings.HasErrors)
+        {
+            // Where too little is left to score a target, it is not ranked.
+            rankings = despiteErrors ? [.. rankings.Where(ranking => ranking.Benchmark is not null && ranking.Placements.All(placement => double.IsFinite(placement.Gap)))] : [];
+        }
+
+        if (findings.HasErrors && rankings.IsEmpty)
+        {
+            return judgement with { Findings = findings.ToSorted() };
+        }
+
+        var (left, accepted) = findings.HasErrors ? (findings.ToSorted(), []) : Acceptance.Apply(findings.ToSorted(), ruleset.Accepted);
+        return judgement with
+        {
+            Findings = left,
+            Accepted = accepted,
+            Rankings = rankings,
+            Inferred = inferred,
+            Explainer = new Explainer(ruleset, inferred, scores),
+            Expectations = expectations,
+        };
     }
 
     private static ProfileDefinition? Choose(BoundRuleset ruleset, string? name)

@@ -32,6 +32,9 @@ public sealed record Judgement(HouseSources Sources, BoundRuleset Ruleset, Movem
     /// <summary>What became of the expectations.</summary>
     public ImmutableArray<ExpectationResult> Expectations { get; init; } = [];
 
+    /// <summary>Warnings that the authors accepted; they are not among the findings.</summary>
+    public ImmutableArray<AcceptedFinding> Accepted { get; init; } = [];
+
     /// <summary>Whether there are errors.</summary>
     public bool HasErrors => Findings.Any(finding => finding.Severity == Severity.Error);
 }

@@ -3,16 +3,17 @@ using ScoreRules.Benchmarks.Paired;
 
 return args switch
 {
-    ["own"] => Own(),
+    ["own"] => Own(OwnParts.All),
+    ["mechanics"] => Own(typeof(MechanicsBenchmarks)),
     ["peers"] => Peers(),
     ["cold", .. var tools] => Cold(tools),
-    ["all"] => Peers() + Own() + Cold([]),
+    ["all"] => Peers() + Own(OwnParts.All) + Cold([]),
     _ => Usage(),
 };
 
-static int Own()
+static int Own(params Type[] benchmarks)
 {
-    OwnParts.Run();
+    OwnParts.Run(benchmarks);
     return 0;
 }
 
@@ -30,6 +31,6 @@ static int Cold(string[] tools)
 
 static int Usage()
 {
-    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), peers (the same work done by others), cold (the tool as a process) or all.");
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), mechanics (those of mechanics alone), peers (the same work done by others), cold (the tool as a process) or all.");
     return 2;
 }

@@ -55,6 +55,11 @@ internal static class CheckCommand
             var expectations = judgement.HasErrors ? "" : $"; {kept} of {"expectation".ToQuantity(judgement.Expectations.Length)} hold";
             screen.Result($"{judgement.Ruleset.House?.Name ?? "No ruleset"}: {"movement".ToQuantity(judgement.Catalogue.Movements.Length)}, {"target".ToQuantity(judgement.Ruleset.Targets.Length)}, {"criterion".ToQuantity(judgement.Ruleset.Criteria.Length)}{expectations}.\n");
             screen.Result(AmendmentText.Print(judgement.Ruleset));
+            foreach (var accepted in judgement.Accepted)
+            {
+                screen.Result($"  accepted: {accepted.Finding.Code} at {accepted.Finding.Location}: {accepted.Finding.Headline} (\"{accepted.By.Because}\")\n");
+            }
+
             foreach (var later in judgement.Ruleset.NotYetApplied)
             {
                 screen.Result($"  read, not yet applied: {later.What} ({later.Count}, first at {later.First})\n");

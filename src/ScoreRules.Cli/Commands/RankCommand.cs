@@ -1,6 +1,7 @@
 using System.CommandLine;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
+using ScoreRules.Language.Diagnostics;
 using ScoreRules.Publishing;
 
 namespace ScoreRules.Cli.Commands;
@@ -15,28 +16,29 @@ internal static class RankCommand
         var target = CommonOptions.Target();
         var profile = CommonOptions.Profile();
         var date = CommonOptions.Date();
+        var despite = new Option<bool>("--despite-errors") { Description = "Rank by what could be read; says what is left out of account, and ends with exit code 1." };
         var format = CommonOptions.Format("text", "json");
         var color = CommonOptions.Color();
-        var command = new Command("rank", "Ranks the movements of a house, each placement with its reasons.") { house, target, profile, date, format, color };
+        var command = new Command("rank", "Ranks the movements of a house, each placement with its reasons.") { house, target, profile, date, despite, format, color };
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
             var typed = parsed.GetValue(house) is { Length: > 0 } named ? named[0] : HouseChoice.Current();
-            return Rank(screen, Judge.Run(HouseFolder.Read(typed), parsed.GetValue(profile), parsed.GetValue(date)), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
+            return Rank(screen, Judge.Run(HouseFolder.Read(typed), new JudgeOptions { Profile = parsed.GetValue(profile), Date = parsed.GetValue(date), DespiteErrors = parsed.GetValue(despite) }), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
         });
         return command;
     }
 
     private static int Rank(Screen screen, Judgement judgement, string[] targets, string format)
     {
-        if (judgement.HasErrors)
+        if (judgement.Explainer is null)
         {
             return FindingsPrinter.Stopped(judgement, screen);
         }
 
         var rankings = TargetChoice.Of(judgement, targets);
-        FindingsPrinter.Print(judgement.Findings, screen.Message, brief: false);
+        FindingsPrinter.Print([.. judgement.Findings.Where(finding => finding.Severity != Severity.Error)], screen.Message, brief: false);
         screen.Result(format == "json" ? JudgementJson.Rank(judgement, rankings) : new RankingText(judgement).Print(rankings));
-        return ExitCode.Fine;
+        return judgement.HasErrors ? ExitCode.Findings : ExitCode.Fine;
     }
 }

@@ -57,6 +57,9 @@ public sealed record BoundRuleset
     /// <summary>Movements as declared.</summary>
     public ImmutableArray<MovementDeclaration> Movements { get; init; } = [];
 
+    /// <summary>Personal judgements.</summary>
+    public ImmutableArray<PlaceDefinition> Places { get; init; } = [];
+
     /// <summary>Expectations.</summary>
     public ImmutableArray<ExpectationDefinition> Expectations { get; init; } = [];
 
@@ -77,6 +80,9 @@ public sealed record BoundRuleset
 
     /// <summary>Statements that are not in force on that day.</summary>
     public ImmutableArray<StatementInfo> NotInForce { get; init; } = [];
+
+    /// <summary>Warnings that its authors accept.</summary>
+    public ImmutableArray<AcceptedWarning> Accepted { get; init; } = [];
 
     /// <summary>What was read but has no effect yet.</summary>
     public ImmutableArray<NotYetApplied> NotYetApplied { get; init; } = [];

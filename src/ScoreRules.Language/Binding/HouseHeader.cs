@@ -28,6 +28,9 @@ public sealed record HouseHeader(StatementInfo Info, string Version) : BoundStat
     /// <summary>Whom it is unsuitable for.</summary>
     public ImmutableArray<string> UnsuitableFor { get; init; } = [];
 
+    /// <summary>How many personal judgements its authors allow themselves; null when not said.</summary>
+    public int? Judgements { get; init; }
+
     /// <summary>How many reasons for a placement are told.</summary>
     public int Reasons { get; init; } = 3;
 

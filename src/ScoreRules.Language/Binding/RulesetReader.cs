@@ -92,6 +92,7 @@ public sealed class RulesetReader
             Cautions = [.. acting.OfType<CautionDefinition>()],
             Refusals = [.. acting.OfType<RefusalDefinition>()],
             Movements = [.. movements.Bind(), .. fromSpreadsheets],
+            Places = new PlaceBinder(context, info).Bind(statements),
             Expectations = new ExpectationBinder(context, info).Bind(statements),
             Profiles = new ProfileBinder(context, info).Bind(statements),
             Philosophy = HouseBinder.Prose(statements),
@@ -103,7 +104,7 @@ public sealed class RulesetReader
             DateCheck.Missing(context);
         }
 
-        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All, Bases = context.Ledger.Bases }, context.Dated.Count > 0 ? day : null);
+        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All, Bases = context.Ledger.Bases, Accepted = [.. context.Accepted] }, context.Dated.Count > 0 ? day : null);
     }
 
     /// <summary>

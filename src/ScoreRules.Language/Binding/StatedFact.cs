@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Binding;
@@ -8,4 +9,8 @@ namespace ScoreRules.Language.Binding;
 /// <param name="IsBut">Whether it is meant to replace an inherited one.</param>
 /// <param name="IsGuess">Whether it was stated at a guess.</param>
 /// <param name="Location">Where: a line of rule text or a cell of a spreadsheet.</param>
-public sealed record StatedFact(AttributeDefinition Attribute, FactValue Value, bool IsBut, bool IsGuess, SourceLocation Location);
+public sealed record StatedFact(AttributeDefinition Attribute, FactValue Value, bool IsBut, bool IsGuess, SourceLocation Location)
+{
+    /// <summary>The targets it holds for; empty for all.</summary>
+    public ImmutableArray<TargetDefinition> Targets { get; init; } = [];
+}

@@ -47,7 +47,7 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
             [],
             isStated || (original?.IsTrainsSaid ?? false),
             isCut || original is { HasCutLink: true } or { Declaration.IsWhole: false });
-        return movement with { Facts = FactsOf(movement) };
+        return movement with { Facts = FactsOf(movement), TargetFacts = new TargetFacts(TargetFactsOf(movement)) };
     }
 
     private ImmutableArray<CatalogueFact> FactsOf(ResolvedMovement movement)
@@ -56,12 +56,12 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
             ? original.Facts.Select(fact => TakenOver(fact, original.Declaration.Name)).ToArray()
             : Enumerable.Repeat(CatalogueFact.NotSaid, attributeCount).ToArray();
         var stated = new Dictionary<int, StatedFact>();
-        foreach (var fact in movement.Declaration.Facts.OrderBy(fact => fact.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare)))
+        foreach (var fact in InOrder(movement.Declaration, ofTargets: false))
         {
             if (stated.TryAdd(fact.Attribute.Index, fact))
             {
                 CheckBut(movement, fact, facts[fact.Attribute.Index]);
-                facts[fact.Attribute.Index] = new CatalogueFact(fact.Value, fact.IsGuess ? FactOrigin.Guessed : FactOrigin.Stated, null, fact.Location);
+                facts[fact.Attribute.Index] = Said(fact);
             }
             else
             {
@@ -71,6 +71,34 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
 
         return [.. facts];
     }
+
+    private ImmutableDictionary<(int Attribute, string Target), CatalogueFact> TargetFactsOf(ResolvedMovement movement)
+    {
+        var inherited = movement.Original?.TargetFacts.ByAttribute.ToImmutableDictionary(pair => pair.Key, pair => TakenOver(pair.Value, movement.Original.Declaration.Name))
+            ?? TargetFacts.None.ByAttribute;
+        var facts = inherited.ToBuilder();
+        var stated = new Dictionary<(int, string), StatedFact>();
+        foreach (var (fact, target) in InOrder(movement.Declaration, ofTargets: true).SelectMany(fact => fact.Targets.Select(target => (fact, target))))
+        {
+            var key = (fact.Attribute.Index, NameText.Key(target.Name));
+            if (stated.TryAdd(key, fact))
+            {
+                CheckBut(movement, fact, inherited.GetValueOrDefault(key, CatalogueFact.NotSaid));
+                facts[key] = Said(fact);
+            }
+            else
+            {
+                findings.Add(FactFindings.StatedTwice(movement.Declaration, fact, stated[key]));
+            }
+        }
+
+        return facts.ToImmutable();
+    }
+
+    private static IEnumerable<StatedFact> InOrder(MovementDeclaration declaration, bool ofTargets) =>
+        declaration.Facts.Where(fact => fact.Targets.IsEmpty != ofTargets).OrderBy(fact => fact.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare));
+
+    private static CatalogueFact Said(StatedFact fact) => new(fact.Value, fact.IsGuess ? FactOrigin.Guessed : FactOrigin.Stated, null, fact.Location);
 
     private void CheckBut(ResolvedMovement movement, StatedFact fact, CatalogueFact inherited)
     {

@@ -19,4 +19,8 @@ public sealed record Movement(
     ImmutableArray<TargetDefinition> Trains,
     ImmutableArray<CatalogueFact> Facts,
     string? Like,
-    SourceLocation Location);
+    SourceLocation Location)
+{
+    /// <summary>Facts that hold for some targets only; they stand before <see cref="Facts"/>.</summary>
+    public TargetFacts TargetFacts { get; init; } = TargetFacts.None;
+}

@@ -18,10 +18,13 @@ internal sealed record ResolvedMovement(
     bool IsTrainsSaid,
     bool HasCutLink)
 {
+    /// <summary>Facts that hold for some targets only.</summary>
+    public TargetFacts TargetFacts { get; init; } = TargetFacts.None;
+
     /// <summary>Whether it trains no target and no finding has explained why.</summary>
     public bool LacksTarget => Trains.IsEmpty && !IsTrainsSaid && !HasCutLink;
 
     /// <summary>The movement as the catalogue holds it.</summary>
     public Movement ToMovement(int index) =>
-        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location);
+        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location) { TargetFacts = TargetFacts };
 }

@@ -42,7 +42,8 @@ internal sealed class RowFacts(ImmutableArray<PlacementRow> rows, FactTableInput
 
     private CatalogueFact Stated(int row, int attribute)
     {
-        var facts = rows[row].Movement.Facts;
-        return attribute >= 0 && attribute < facts.Length ? facts[attribute] : CatalogueFact.NotSaid;
+        var movement = rows[row].Movement;
+        return movement.TargetFacts.Of(attribute, rows[row].Target)
+            ?? (attribute >= 0 && attribute < movement.Facts.Length ? movement.Facts[attribute] : CatalogueFact.NotSaid);
     }
 }

@@ -35,6 +35,7 @@ public static class JudgementJson
             [.. cautions.Select(caution => JsonParts.Caution(caution.Caution, caution.Undecided))],
             [.. rankings.Select(ranking => Target(parts, ranking, view?.Of(ranking)))],
             [.. judgement.Expectations.Select(result => new ExpectationPart(result.Holds, result.Found, JsonParts.Rule(result.Expectation.Info)))],
+            [.. judgement.Findings.Where(finding => finding.Severity == Severity.Error).Select(JsonParts.Finding)],
             [.. judgement.Ruleset.Amendments.Select(JsonParts.Amendment)],
             [.. judgement.Ruleset.NotInForce.Select(JsonParts.Rule)],
             [.. judgement.Ruleset.NotYetApplied.Select(JsonParts.Later)]);

@@ -48,6 +48,7 @@ public sealed class RankingText(Judgement judgement)
             block.Labelled("Judged for", Sentences.Day(day));
         }
 
+        BrokenText.Print(block, judgement);
         block.Wrapped(Sentences.Education);
         foreach (var (caution, _, _) in new CautionList(rankings, explainer).At(CautionPlace.AboveTheRanking))
         {
@@ -133,6 +134,11 @@ public sealed class RankingText(Judgement judgement)
         {
             block.Wrapped($"limit: {Sentences.Limits(placement)}", 7);
         }
+
+        if (Sentences.Judgement(placement) is { } judged)
+        {
+            block.Wrapped(judged, 7);
+        }
     }
 
     private static void PrintApart(TextBlock block, PlacementExplanation explained)
@@ -179,6 +185,7 @@ public sealed class RankingText(Judgement judgement)
             block.Labelled("No effect yet", $"read and checked only: {string.Join(", ", judgement.Ruleset.NotYetApplied.Select(later => $"{later.What} ({NumberText.Count(later.Count)})"))}; scorerules check says where");
         }
 
+        block.Labelled("How sure", CredenceText.Of(judgement.Ruleset));
         if (judgement.Ruleset is { NotInForce: { IsEmpty: false } absent, Date: { } day })
         {
             block.Labelled("Not in force", $"on {Sentences.Day(day)}: {string.Join(", ", absent.Select(info => $"{info.Title} ({info.Location})"))}");

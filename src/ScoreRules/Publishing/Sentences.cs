@@ -82,7 +82,7 @@ internal static class Sentences
         if (placement.Binding is { } binding)
         {
             var why = binding.Info.Because is { } because ? $" (\"{Sentence(because)}\")" : "";
-            return $"its points would put it in {placement.TierBeforeLimits.Name}; {binding.Info.Kind} {binding.Tier.Name}{why} {(binding.IsCap ? "holds it" : "keeps it up")} at {placement.Tier.Name}";
+            return $"its points would put it in {placement.TierBeforeLimits.Name}; {binding.Info.Kind} {binding.Tier.Name}{why} {(binding.IsCap ? "holds it" : "keeps it up")} at {binding.Tier.Name}";
         }
 
         return placement.Limits.Length switch
@@ -92,6 +92,18 @@ internal static class Sentences
             var count => $"{NumberText.Count(count)} apply; none binds",
         };
     }
+
+    /// <summary>What a personal judgement does to a placement; null when none applies.</summary>
+    public static string? Judgement(Placement placement) => placement.Judgement is not { } judgement ? null
+        : $"one personal judgement: one tier {(judgement.Shift > 0 ? "lower" : "higher")}{(judgement.Info.Because is { } because ? $", \"{Sentence(because)}\"" : "")}{(Credence(judgement.Info.Credence) is { Length: > 0 } belief ? $" ({belief})" : "")} ({judgement.Info.Location})";
+
+    /// <summary>Where a weight that no number states comes from; null for one that a number states.</summary>
+    public static string? Basis(WeightBasis? basis) => basis switch
+    {
+        null => null,
+        { Rank: 0 } => $"weight by comparison of {basis.Count} criteria, {basis.Source.Info.Location}",
+        _ => $"weight by order: {basis.Rank.Ordinalize(System.Globalization.CultureInfo.InvariantCulture)} of {basis.Count}, {basis.Source.Info.Location}",
+    };
 
     /// <summary>A tier's range behind its name: "10 or more above".</summary>
     public static string Range(TierDefinition tier, TierDefinition? better) => tier.Cut switch

@@ -50,20 +50,13 @@ internal sealed class TrailText(Judgement judgement)
         }
     }
 
-    private static string Basis(WeightBasis? basis) => basis switch
-    {
-        null => "",
-        { Rank: 0 } => $" (weight by comparison of {basis.Count} criteria, {basis.Source.Info.Location})",
-        _ => $" (weight by order: {basis.Rank.Ordinalize(System.Globalization.CultureInfo.InvariantCulture)} of {basis.Count}, {basis.Source.Info.Location})",
-    };
-
     private static void PrintCriteria(TextBlock block, PlacementExplanation explained)
     {
         block.Labelled("criteria", $"{"criterion".ToQuantity(explained.Criteria.Length)}, weights total {NumberText.Plain(Tiering.Rounding.Printed(explained.WeightTotal, 1))}{(Math.Abs(explained.WeightTotal - 100) < 1e-9 ? "" : ", brought to 100")}", Gutter);
         foreach (var criterion in explained.Criteria)
         {
             var belief = Sentences.Credence(criterion.Criterion.Info.Credence);
-            var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}{Basis(criterion.Basis)}";
+            var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}{(Sentences.Basis(criterion.Basis) is { } basis ? $" ({basis})" : "")}";
             var because = criterion.Criterion.Info.Because is { } words ? $" \"{Sentences.Sentence(words)}\"" : "";
             block.Labelled($"  {NumberText.Points(criterion.Points),6}", $"{criterion.Criterion.Name}: {criterion.Attribute.Name} {FactText.Told(criterion.Attribute, criterion.Fact)}; {worth}{(belief.Length == 0 ? "" : $"; {belief}")}.{because} ({criterion.Criterion.Info.Location}; fact {Place(criterion)}){AmendmentText.Behind(criterion.Criterion.Info)}", Gutter);
         }
@@ -117,6 +110,7 @@ internal sealed class TrailText(Judgement judgement)
 
     private static void PrintRest(TextBlock block, PlacementExplanation explained)
     {
+        block.Labelled("judgements", explained.Placement is { } placement && Sentences.Judgement(placement) is { } judged ? judged : "none", Gutter);
         block.Labelled("left out", explained.LeftOut is null ? "no" : string.Join("; ", explained.LeftOut.Rules.Select(rule => $"by {rule.Info.Title}{(rule.Info.Because is { } because ? $": \"{Sentences.Sentence(because)}\"" : "")} ({rule.Info.Location}){AmendmentText.Behind(rule.Info)}")), Gutter);
         block.Labelled("cautions", explained.Cautions.IsEmpty ? "none" : $"{NumberText.Count(explained.Cautions.Length)}, shown first or at the foot: {string.Join(", ", explained.Cautions.Select(caution => caution.Caution.Info.Location.ToString()))}", Gutter);
     }

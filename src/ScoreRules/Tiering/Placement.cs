@@ -9,7 +9,7 @@ namespace ScoreRules.Tiering;
 /// <param name="Score">Score in points, unrounded.</param>
 /// <param name="PrincipleScore">Score on principle alone, before evidence.</param>
 /// <param name="Gap">Points above (or, negative, below) the benchmark; NaN without a benchmark.</param>
-/// <param name="Tier">Its tier after limits.</param>
+/// <param name="Tier">Its tier after limits and personal judgements.</param>
 /// <param name="TierBeforeLimits">The tier its points alone would give.</param>
 public sealed record Placement(PlacementRow Row, double Score, double PrincipleScore, double Gap, TierDefinition Tier, TierDefinition TierBeforeLimits)
 {
@@ -27,6 +27,9 @@ public sealed record Placement(PlacementRow Row, double Score, double PrincipleS
 
     /// <summary>The limit that moved it to another tier, or null.</summary>
     public LimitDefinition? Binding { get; init; }
+
+    /// <summary>The personal judgement that shifts it by a tier, or null.</summary>
+    public PlaceDefinition? Judgement { get; init; }
 
     /// <summary>Where inside its tier it stands.</summary>
     public TierPosition Position { get; init; }

@@ -13,6 +13,7 @@ namespace ScoreRules.Tiering;
 public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, InferenceResult inferred, ScoreTable scores, DiagnosticBag findings)
 {
     private readonly LimitRule limits = new(ruleset, inferred, findings);
+    private readonly JudgementRule judgements = new(ruleset);
     private readonly TierRule tiers = new(ruleset.Tiers);
     private readonly EffectiveRules<ExclusionDefinition> exclusions = new(ruleset.Exclusions, inferred);
 
@@ -78,7 +79,8 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
         var better = rising.Length - UpperBound(rising, compared);
         var before = tiers.Of(compared, Rounding.Compared(score - benchmarkScore), better, rising.Length);
         var (tier, applying, binding) = limits.Apply(row, before);
-        return new DraftPlacement(row, score, before, tier, applying, binding);
+        var (placed, judgement) = judgements.Apply(row, tier, applying);
+        return new DraftPlacement(row, score, before, placed, applying, binding, judgement);
     }
 
     private static int UpperBound(double[] sorted, double value)
@@ -117,6 +119,7 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
             IsBenchmark = benchmark?.Index == draft.Row.Index,
             Limits = draft.Limits,
             Binding = draft.Binding,
+            Judgement = draft.Judgement,
             Position = position,
             ToBorder = toBorder,
         };

@@ -9,11 +9,15 @@ namespace ScoreRules.Benchmarks.Own;
 /// <summary>Runs the benchmarks of our own parts, in this process: no project is generated and built for them.</summary>
 internal static class OwnParts
 {
-    /// <summary>Runs all of them and prints one table.</summary>
-    public static void Run()
+    /// <summary>All of them.</summary>
+    public static Type[] All { get; } = [typeof(JudgingBenchmarks), typeof(ReadingBenchmarks), typeof(MechanicsBenchmarks)];
+
+    /// <summary>Runs some of them and prints one table.</summary>
+    /// <param name="benchmarks">Which.</param>
+    public static void Run(params Type[] benchmarks)
     {
         var job = Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(5).WithIterationCount(15);
         var config = DefaultConfig.Instance.AddJob(job).AddColumn(StatisticColumn.Min, StatisticColumn.Median).WithOptions(ConfigOptions.JoinSummary);
-        BenchmarkSwitcher.FromTypes([typeof(JudgingBenchmarks), typeof(ReadingBenchmarks)]).RunAll(config);
+        BenchmarkSwitcher.FromTypes(benchmarks).RunAll(config);
     }
 }

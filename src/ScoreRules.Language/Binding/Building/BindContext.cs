@@ -27,6 +27,9 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
     /// <summary>Where statements say from or until when they are in force.</summary>
     public List<SourceLocation> Dated { get; } = [];
 
+    /// <summary>Warnings that authors accept.</summary>
+    public List<AcceptedWarning> Accepted { get; } = [];
+
     /// <summary>Attributes.</summary>
     public NameTable<AttributeDefinition> Attributes { get; } = new("attribute", "something a movement can be described by", "SR2003", findings, doubts);
 

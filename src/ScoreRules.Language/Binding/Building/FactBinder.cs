@@ -39,16 +39,11 @@ internal sealed class FactBinder(BindContext context)
             return null;
         }
 
-        foreach (var target in fact.Targets)
-        {
-            context.Targets.Find(target, statement);
-            context.Later.Add("movement: facts for one target", statement.At(fact.Span));
-        }
-
+        var targets = fact.Targets.Select(target => context.Targets.Find(target, statement)).ToList();
         var value = fact.Operands.Length == 1 && fact.Operands[0].Value is { } number
             ? Number(attribute, number, guess, statement)
             : Words(attribute, fact, statement);
-        return value is null ? null : new StatedFact(attribute, value, false, false, statement.At(fact.Span));
+        return value is null || targets.Contains(null) ? null : new StatedFact(attribute, value, false, false, statement.At(fact.Span)) { Targets = [.. targets!] };
     }
 
     private bool MayBeStated(AttributeDefinition attribute, FactSyntax fact, StatementSyntax statement)

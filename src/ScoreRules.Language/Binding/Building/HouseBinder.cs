@@ -47,6 +47,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             Judges = statement.Find(HouseGrammar.Judges)?.Content.Text,
             MeantFor = statement.Find(HouseGrammar.MeantFor)?.Content.Text,
             UnsuitableFor = Unsuitable(statement),
+            Judgements = statement.Find(HouseGrammar.AllowsItsAuthors) is { } allowed ? Count(allowed.Content, 0) : null,
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
         };
@@ -70,7 +71,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
     {
         (ClauseSpec Spec, string What)[] later =
         [
-            (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"), (HouseGrammar.AllowsItsAuthors, "ruleset: allows its authors personal judgements"),
+            (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"),
             (HouseGrammar.Person, "ruleset: person"), (HouseGrammar.AcceptsEvenLoad, "ruleset: accepts an even load"),
         ];
         foreach (var line in statement.Lines)

@@ -22,6 +22,7 @@ internal static class InForce
             Exclusions = [.. lists.Of(all.Exclusions), .. absent.Select(movement => Absence(movement, day))],
             Cautions = lists.Of(all.Cautions),
             Refusals = lists.Of(all.Refusals),
+            Places = lists.Of(all.Places),
             Expectations = lists.Of(all.Expectations),
         };
         return kept with { NotInForce = [.. lists.Without, .. absent.Select(movement => movement.Info)] };

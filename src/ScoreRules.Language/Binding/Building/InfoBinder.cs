@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -11,7 +12,7 @@ internal sealed class InfoBinder(BindContext context)
     private static readonly ImmutableArray<HeadSpec> Timeless =
     [
         HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Target, VocabularyGrammar.Tiers, VocabularyGrammar.Say, ScoringGrammar.Weights,
-        EvidenceGrammar.Evidence, EvidenceGrammar.Study, MovementGrammar.Place, QuestionGrammar.Profile, QuestionGrammar.Choose,
+        EvidenceGrammar.Evidence, EvidenceGrammar.Study, QuestionGrammar.Profile, QuestionGrammar.Choose,
     ];
 
     /// <summary>What a statement says about itself.</summary>
@@ -35,11 +36,17 @@ internal sealed class InfoBinder(BindContext context)
         };
     }
 
-    private static Credence CredenceOf(StatementSyntax statement) =>
-        statement.Has(Uniform.Sure) ? Credence.Firm
-        : statement.Has(Uniform.Probable) ? Credence.Probable
-        : statement.Has(Uniform.Shaky) ? Credence.Shaky
-        : Credence.NotSaid;
+    private Credence CredenceOf(StatementSyntax statement)
+    {
+        var beliefs = statement.Lines.Where(line => line.Spec == Uniform.Sure || line.Spec == Uniform.Probable || line.Spec == Uniform.Shaky).ToList();
+        if (beliefs.Count > 1)
+        {
+            context.Report("SR1024", Severity.Error, $"\"{beliefs[0].Spec.Starter}\" and \"{beliefs[1].Spec.Starter}\" cannot both be meant", statement, beliefs[1].Span, "second belief",
+                [new Label(statement.At(beliefs[0].Span), "first belief")], new Suggestion("keep one of them"));
+        }
+
+        return beliefs.Count == 0 ? Credence.NotSaid : beliefs[0].Spec == Uniform.Sure ? Credence.Firm : beliefs[0].Spec == Uniform.Probable ? Credence.Probable : Credence.Shaky;
+    }
 
     private static string? Join(StatementSyntax statement, ClauseSpec<TextSyntax> spec)
     {
@@ -100,7 +107,8 @@ internal sealed class InfoBinder(BindContext context)
     {
         foreach (var line in statement.All(Uniform.Accept))
         {
-            context.Later.Add("accepted warnings (\"accept\")", statement.At(line.Span));
+            var lines = statement.Lines.Select(each => statement.At(each.Span)).Append(statement.HeadLocation).Where(place => place.Path == statement.At(line.Span).Path).ToList();
+            context.Accepted.Add(new AcceptedWarning(line.Content.Code.Text, line.Content.Because.Text, statement.At(line.Span), lines.Min(place => place.Line), lines.Max(place => place.Line)));
         }
     }
 }

@@ -1,4 +1,3 @@
-using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -7,7 +6,7 @@ namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
 /// Checks the names of statements that have no effect yet, and lists them: studies, evidence,
-/// places, choices and questions.
+/// choices and questions.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
@@ -28,7 +27,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study || spec == MovementGrammar.Place
+        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study
         || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal);
 
     private void Check(StatementSyntax statement)
@@ -36,10 +35,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         if (statement.Spec == EvidenceGrammar.Study)
         {
             studies.Check(statement);
-        }
-        else if (statement.Spec == MovementGrammar.Place)
-        {
-            CheckPlace(statement);
         }
         else if (statement.Spec == QuestionGrammar.Choose)
         {
@@ -72,20 +67,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         else
         {
             CheckConditions(statement);
-        }
-    }
-
-    private void CheckPlace(StatementSyntax statement)
-    {
-        var own = statement.Head<NameSyntax>();
-        Movements([own], statement);
-        foreach (var other in statement.All(MovementGrammar.JustAbove).Concat(statement.All(MovementGrammar.JustBelow)).Concat(statement.All(MovementGrammar.Beside)))
-        {
-            Movements([other.Content], statement);
-            if (other.Content.Key == own.Key)
-            {
-                context.Error("SR3008", "A movement is placed by itself", statement, other.Content.Span, "the same movement", new Suggestion("name another movement"));
-            }
         }
     }
 

@@ -58,6 +58,9 @@ public sealed record Mechanism
     /// <summary>Whether a pad carries the upper arm.</summary>
     public bool IsUpperArmSupported { get; init; }
 
+    /// <summary>Whether rails, a rear foot or a hand keep a standing body from falling, so that it need not balance over the working foot.</summary>
+    public bool IsHeldUpright { get; init; }
+
     /// <summary>Whether a pad or bench carries the trunk.</summary>
     public bool IsTrunkSupported { get; init; }
 }

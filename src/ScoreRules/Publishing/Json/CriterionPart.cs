@@ -8,6 +8,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="FactFile">File that states the fact.</param>
 /// <param name="FactLine">Line that states the fact.</param>
 /// <param name="Weight">Weight as written.</param>
+/// <param name="WeightBasis">Where a weight that no number states comes from; null for one that a number states.</param>
 /// <param name="Worth">Worth of the value, 0 to 1.</param>
 /// <param name="Points">Points given.</param>
 /// <param name="Rule">The statement.</param>
@@ -19,6 +20,7 @@ public sealed record CriterionPart(
     string? FactFile,
     int? FactLine,
     double Weight,
+    string? WeightBasis,
     double Worth,
     double Points,
     RulePart Rule);

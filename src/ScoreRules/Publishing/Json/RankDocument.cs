@@ -12,6 +12,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Cautions">Cautions for the whole page: above the ranking and at the foot.</param>
 /// <param name="Targets">The rankings.</param>
 /// <param name="Expectations">What became of the house's expectations.</param>
+/// <param name="Errors">Errors despite which the ranking was made; what they are about is left out of account.</param>
 /// <param name="Changes">What was changed and dropped of the houses it builds on.</param>
 /// <param name="NotInForce">Statements that are not in force on the day it is judged for.</param>
 /// <param name="NotYetApplied">What was read and checked but has no effect yet.</param>
@@ -25,6 +26,7 @@ public sealed record RankDocument(
     ImmutableArray<CautionPart> Cautions,
     ImmutableArray<TargetPart> Targets,
     ImmutableArray<ExpectationPart> Expectations,
+    ImmutableArray<FindingPart> Errors,
     ImmutableArray<AmendmentPart> Changes,
     ImmutableArray<RulePart> NotInForce,
     ImmutableArray<LaterPart> NotYetApplied);

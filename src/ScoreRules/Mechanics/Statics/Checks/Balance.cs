@@ -26,7 +26,7 @@ internal static class Balance
 
     public static IEnumerable<MechanicsFinding> Check(Setup setup)
     {
-        if (setup.Mechanism.Method != MomentMethod.FootReaction)
+        if (setup.Mechanism is not { Method: MomentMethod.FootReaction, IsHeldUpright: false })
         {
             yield break;
         }

@@ -19,7 +19,9 @@ internal static class CurveChecks
             return [Refuse(FindingKind.BadNumber, "The numbers of this movement give no moment.", "Check posture, load and pulley: at some angle supports or pulley coincide with a joint.")];
         }
 
-        return [.. Tables(setup, curve), .. Start(curve)];
+        return curve.Points.All(point => Math.Abs(point.Moment) < 1e-9)
+            ? [Refuse(FindingKind.BadNumber, "Nothing loads the working joint: the moment is 0 at every angle.", "State the load, where it acts, or how much of the body's weight is carried.")]
+            : [.. Tables(setup, curve), .. Start(curve)];
     }
 
     private static IEnumerable<MechanicsFinding> Tables(Setup setup, MomentCurve curve)

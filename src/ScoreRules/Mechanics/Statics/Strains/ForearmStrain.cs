@@ -12,7 +12,7 @@ public static class ForearmStrain
 {
     private const double Usual = 80;
 
-    /// <summary>The most that is forced at start or end beyond what is free.</summary>
+    /// <summary>What is forced at the worse end of the lifting phase: by rotation beyond what is free, then by tilt.</summary>
     /// <param name="mechanism">A movement with a fixed handle.</param>
     /// <returns>Null for a free handle.</returns>
     public static ForcedRotation? Of(Mechanism mechanism)
@@ -24,7 +24,7 @@ public static class ForearmStrain
 
         var body = new BodyDimensions(mechanism.Person);
         var (start, end) = (At(body, JointAngles.Of(mechanism.Start), handle.Unit()), At(body, JointAngles.Of(mechanism.End), handle.Unit()));
-        return start.BeyondDegrees >= end.BeyondDegrees ? start : end;
+        return (start.BeyondDegrees, start.WristTiltDegrees).CompareTo((end.BeyondDegrees, end.WristTiltDegrees)) >= 0 ? start : end;
     }
 
     private static ForcedRotation At(BodyDimensions body, in JointAngles angles, Vector3 handle)

@@ -1,0 +1,41 @@
+using System.Collections.Immutable;
+using ScoreRules.Catalogue;
+using ScoreRules.Language.Binding;
+using ScoreRules.Language.Text;
+using ScoreRules.Scoring;
+
+namespace ScoreRules.Tiering;
+
+/// <summary>
+/// Shifts a placement by one tier where an author judges so, after limits. A judgement never lifts a movement above a cap that asks
+/// who somebody is.
+/// </summary>
+internal sealed class JudgementRule(BoundRuleset ruleset)
+{
+    private readonly ILookup<string, PlaceDefinition> byMovement = ruleset.Places.Where(place => place.Shift != 0).ToLookup(place => NameText.Key(place.Movement), StringComparer.Ordinal);
+
+    /// <summary>The tier after judgement, and the judgement; null when none applies.</summary>
+    /// <param name="row">The movement and the target.</param>
+    /// <param name="tier">Its tier after limits.</param>
+    /// <param name="limits">Caps and floors that apply to it.</param>
+    public (TierDefinition Tier, PlaceDefinition? Judgement) Apply(PlacementRow row, TierDefinition tier, ImmutableArray<LimitDefinition> limits)
+    {
+        var judgement = byMovement[NameText.Key(row.Movement.Name)].FirstOrDefault(place => Reaches(place.Info, row));
+        if (judgement is null)
+        {
+            return (tier, null);
+        }
+
+        var highest = limits.Where(limit => limit.IsCap && AsksWho(limit.Condition)).Select(limit => limit.Tier.Index).DefaultIfEmpty(0).Max();
+        var index = Math.Clamp(tier.Index + judgement.Shift, Math.Min(highest, tier.Index), ruleset.Tiers.Length - 1);
+        return (ruleset.Tiers[index], judgement);
+    }
+
+    private static bool AsksWho(Condition condition) => ConditionWalk.Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
+
+    private static bool Reaches(StatementInfo info, PlacementRow row) =>
+        (info.OnlyFor.IsEmpty || info.OnlyFor.Any(entry => Names(entry, row))) && !info.ExceptFor.Any(entry => Names(entry, row));
+
+    private static bool Names(ScopeEntry entry, PlacementRow row) =>
+        ScopeResolution.Covers(entry, row.Target) || (entry.Movement is not null && NameText.Same(entry.Movement, row.Movement.Name));
+}
