@@ -144,7 +144,7 @@ internal sealed class ConditionBinder(BindContext context)
         {
             var word = atom.Operands[0].Name!;
             var expected = attribute.Kind == AttributeKind.Rating ? $"a number from {Numbers.Plain(attribute.Scale.Low)} to {Numbers.Plain(attribute.Scale.High)}" : $"a number in {attribute.Unit}";
-            context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, word.Span, $"expected {expected}", [new Label(attribute.Info.Location, "declared here")]);
+            context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, word.Span, "a word", [new Label(attribute.Info.Location, "declared here")], new Suggestion($"write {expected}"));
             return null;
         }
 

@@ -15,11 +15,15 @@ internal sealed class Doubts
     /// <summary>Names that a house took away from those below it.</summary>
     public Overlays.DroppedNames Dropped { get; init; } = new();
 
+    /// <summary>Whether the first line of a statement could not be read, so that any statement may be meant.</summary>
+    public bool HasLostHead { get; private set; }
+
     /// <summary>Adds a text.</summary>
     /// <param name="kind">Head of the statement it stands in.</param>
     /// <param name="text">The text; empty when the statement lacks its name, so that any name of its kind may be meant.</param>
     public void Add(string kind, string text)
     {
+        HasLostHead |= kind.Length == 0;
         if (text.Length == 0)
         {
             nameless.Add(kind);

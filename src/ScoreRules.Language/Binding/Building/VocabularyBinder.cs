@@ -97,6 +97,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
 
         if (statement.Find(VocabularyGrammar.SomeOf) is { } someOf)
         {
+            CheckMuscles(someOf.Content, statement);
             return (AttributeKind.SomeOf, Distinct(someOf.Content, statement));
         }
 
@@ -108,6 +109,15 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         return statement.Has(VocabularyGrammar.YesOrNo) ? (AttributeKind.OneOf, ["yes", "no"])
             : statement.Has(VocabularyGrammar.Rated) ? (AttributeKind.Rating, [])
             : (AttributeKind.Measure, []);
+    }
+
+    // "some of muscles" would declare a list with one word in it.
+    private void CheckMuscles(NameSyntax[] names, StatementSyntax statement)
+    {
+        if (names is [{ } only] && (only.Key.StartsWith("the ", StringComparison.Ordinal) || only.Key is "the" or "muscles"))
+        {
+            context.Error("SR1002", $"\"{only.Text}\" does not fit here", statement, only.Span, "expected \"the muscles\"", new Suggestion("did you mean \"some of the muscles\"?", new TextEdit(statement.At(only.Span), "the muscles"), EditSafety.Safe));
+        }
     }
 
     private ImmutableArray<string> Distinct(NameSyntax[] names, StatementSyntax statement)

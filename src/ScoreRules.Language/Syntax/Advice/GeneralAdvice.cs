@@ -16,6 +16,13 @@ internal static class GeneralAdvice
     {
         var place = line.SpanOf(line.Index);
         var written = draft.Slice(place);
+        if (line.Expected.All(expectation => expectation.Words == FurthestFailure.EndOfLine.Words))
+        {
+            return draft.Error("SR1002", $"\"{written}\" does not fit here", place, "the line is complete before this", new Suggestion(line.Index == 0
+                ? $"\"{line.Spec.Starter}\" stands alone in its line: take the rest out, or start a new line with it"
+                : "take it out, or start a new line with it"));
+        }
+
         return draft.Error("SR1002", $"\"{written}\" does not fit here", place, "", new Suggestion($"here the line could go on with {draft.Choices()}"));
     }
 }

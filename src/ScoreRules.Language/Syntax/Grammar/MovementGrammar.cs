@@ -20,7 +20,7 @@ internal static class MovementGrammar
     public static readonly ClauseSpec<DirectionSyntax[]> Pulley = new("pulley", FactParsers.Directions);
     public static readonly ClauseSpec<DirectionSyntax[]> ButPulley = new("but pulley", FactParsers.Directions);
     public static readonly ClauseSpec<DirectionSyntax[]> FootLine = new("foot line", FactParsers.Directions);
-    public static readonly ClauseSpec<ValueSyntax> ExternalLoad = new("external load", Values.Value);
+    public static readonly ClauseSpec<ValueSyntax> ExternalLoad = new("external load", Values.MeasuredValue);
     public static readonly ClauseSpec<PairSyntax[]> Band = new("band", FactParsers.Pairs);
     public static readonly ClauseSpec<PairSyntax[]> CamRadius = new("cam radius", FactParsers.Pairs);
 

@@ -25,13 +25,15 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     {
         var tokens = new List<Token<TokenKind>>();
         scanner.Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, (statement.Title, statement.Section));
-        while (EndsInComma(tokens) && GoOn(lines, ref at, tokens, statement))
+        var complete = true;
+        while (EndsInComma(tokens) && complete)
         {
+            complete = GoOn(lines, ref at, tokens, statement);
         }
 
         var readable = tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad);
         ReportLength(line, tokens.Count, statement);
-        var clause = readable ? Parse(spec, line, tokens, statement, guessed) : null;
+        var clause = readable ? Parse(spec, line, tokens, statement, guessed || !complete) : null;
         if (clause is null)
         {
             var named = tokens.Count > 0 && tokens[0].Kind is TokenKind.Word or TokenKind.Quoted or TokenKind.Bad;

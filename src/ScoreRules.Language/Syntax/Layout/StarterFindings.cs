@@ -51,7 +51,7 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
             return null;
         }
 
-        Add("SR1003", span, $"No statement starts with \"{written}\"", null, [], [.. near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
+        Add("SR1003", span, $"No statement starts with \"{written}\"", null, [], near.IsEmpty ? [WhatStarts(line)] : [.. near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
         return near.Length == 1 ? Head(near[0], span.End) : null;
     }
 
@@ -78,13 +78,20 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         && Enumerable.Range(first, Math.Min(2, LastOfBlock(lines, first) - first + 1)).All(i => StarterTables.AnyLine.Match(source.Text, lines[i].Content) is null)
         && !new LineFit(source, lines).Reads(VocabularyGrammar.Tier, lines[first], lines[first].Content.Start);
 
+    // "counts 10" at the edge belongs to some statement, "plover 10" to none.
+    private Suggestion WhatStarts(LineView line) =>
+        StarterTables.AnyLine.Match(source.Text, line.Content) is { } match
+            ? new Suggestion($"a line with \"{match.Value.Spec.Starter}\" goes on with a statement: put the statement's first line above it, and set this one in")
+            : new Suggestion("start with a word such as criterion, give, take, call, movement, target or expect; a line that goes on with a statement is set in below it");
+
     private static List<string> Starters(HeadSpec spec) => [.. spec.Lines.Select(use => use.Spec.Starter).Where(starter => starter.Length > 0)];
 
     private static string[] Listed(HeadSpec spec)
     {
         var own = Starters(spec).Where(starter => !Uniform.Lines.Any(use => use.Spec.Starter == starter)).ToList();
         var more = own.Count > MostListed ? ", and others" : "";
-        return own.Count == 0 ? [] : [$"a line here starts with one of: {string.Join(", ", own.Take(MostListed))}{more}; or with because, note, source, only for, except for"];
+        var listed = own.Count == 0 ? "" : $"{string.Join(", ", own.Take(MostListed))}{more}; or with ";
+        return spec.Lines.IsEmpty ? [] : [$"a line here starts with one of: {listed}because, note, source, only for, except for"];
     }
 
     private static StarterGuess<ClauseUse>? Use(HeadSpec spec, string starter, int restStart) =>
@@ -93,11 +100,11 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
     private static StarterGuess<HeadSpec>? Head(string words, int restStart) =>
         StatementTable.Own.FirstOrDefault(head => head.Words == words) is { } head ? new StarterGuess<HeadSpec>(head, restStart) : null;
 
-    // "only" may begin a sentence, and where a clause word follows the other word was one too many.
+    // "only" may begin a sentence, "avoid plover" is no condition, and where a clause word follows the other word was one too many.
     private bool MayGoOn(LineView line, SourceSpan written, string clause, HeadSpec spec)
     {
         var rest = SourceSpan.FromBounds(line.Content.End - source.Slice(line.Content)[written.Length..].TrimStart().Length, line.Content.End);
-        return clause is not ("only for" or "except for") && StarterTables.LinesOf(spec).Match(source.Text, rest) is null;
+        return clause is not ("only for" or "except for" or "avoid when" or "prefer when") && StarterTables.LinesOf(spec).Match(source.Text, rest) is null;
     }
 
     private static int LastOfBlock(LineView[] lines, int first)

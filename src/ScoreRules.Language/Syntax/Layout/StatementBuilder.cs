@@ -91,6 +91,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         {
             ReportStray(kind, line);
             Damaged = true;
+            Doubt(null, source.Slice(clause.Span));
             return;
         }
 
@@ -103,6 +104,11 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         if (!Damaged && !MayLack && !IsDoubtful)
         {
             new MissingLines(this, source, findings, lines).Report();
+        }
+
+        if (First is null && lines.Find(line => line.Spec == Grammar.Uniform.Named) is ClauseSyntax<NameSyntax> named)
+        {
+            Doubtful.Add(new DoubtfulText("rule", named.Content.Text));
         }
 
         var parts = lines.Select(line => line.Span).Concat(Prose.Select(text => text.Span)).Concat(First is null ? [] : [First.Span]).ToList();

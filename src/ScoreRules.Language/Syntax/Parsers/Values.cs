@@ -8,6 +8,7 @@ namespace ScoreRules.Language.Syntax.Parsers;
 /// <summary>Numbers, values with doubt, dates and versions.</summary>
 internal static class Values
 {
+    private static readonly Expectation Unit = new("a unit", Literal: false);
     private static readonly TokenListParser<TokenKind, Token<TokenKind>> NumberToken = Primitives.Token(TokenKind.Number, "a number");
 
     private static readonly TokenListParser<TokenKind, Token<TokenKind>> UnitWord = input =>
@@ -17,7 +18,13 @@ internal static class Values
             || (next.Value.Kind == TokenKind.Word && Units.IsUnit(next.Value.ToStringValue())));
         return fits
             ? TokenListParserResult.Value(next.Value, input, next.Remainder)
-            : TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
+            : NoUnit(input, isCompulsory: false);
+    };
+
+    private static readonly TokenListParser<TokenKind, Token<TokenKind>> ExpectedUnit = input =>
+    {
+        var found = UnitWord(input);
+        return found.HasValue ? found : NoUnit(input, isCompulsory: true);
     };
 
     // Parsers are made once and kept: what stands inside a query or a Then would be made anew for every number.
@@ -39,6 +46,18 @@ internal static class Values
         from number in Number
         from unit in OptionalUnit
         select unit.Span.Source is null ? number : With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
+
+    /// <summary>A number that must carry a unit.</summary>
+    public static TokenListParser<TokenKind, QuantitySyntax> Measure { get; } =
+        from number in Number
+        from unit in ExpectedUnit
+        select With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
+
+    /// <summary>A number of degrees that may go without its sign, because another one in its line has it.</summary>
+    public static TokenListParser<TokenKind, QuantitySyntax> BareDegrees { get; } =
+        from number in Number
+        from sign in DegreeSign.OptionalOrDefault(default)
+        select number with { Unit = "°" };
 
     /// <summary>A number that must carry % .</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Percent { get; } =
@@ -77,6 +96,13 @@ internal static class Values
                 from doubt in Doubt
                 select Make(first, doubt.Spread, doubt.High, doubt.Likely));
 
+    /// <summary>A value that must carry a unit, with its doubt.</summary>
+    public static TokenListParser<TokenKind, ValueSyntax> MeasuredValue { get; } =
+        Primitives.Phrase("unknown").Select(span => new ValueSyntax(span, null, null, null, null))
+            .Or(from first in Measure
+                from doubt in Doubt
+                select Make(first, doubt.Spread, doubt.High, doubt.Likely));
+
     /// <summary>A day, such as <c>4 May 2031</c>.</summary>
     public static TokenListParser<TokenKind, DateSyntax> Date { get; } =
         from day in Primitives.Token(TokenKind.Number, "a day, such as 4 May 2031")
@@ -88,6 +114,17 @@ internal static class Values
     public static TokenListParser<TokenKind, NameSyntax> Version { get; } =
         Primitives.Token(TokenKind.Version, "a version, such as 3 or 3.0.0").Or(Primitives.Token(TokenKind.Number, "a version, such as 3 or 3.0.0"))
             .Select(token => new NameSyntax(token.ToStringValue(), Spans.Of(token)));
+
+    // A unit that may be left out is missed only where an unknown word stands in its place.
+    private static TokenListParserResult<TokenKind, Token<TokenKind>> NoUnit(TokenList<TokenKind> input, bool isCompulsory)
+    {
+        if (isCompulsory || input.ConsumeToken() is { HasValue: true, Value.Kind: TokenKind.Word })
+        {
+            FurthestFailure.Note(input.Position, Unit);
+        }
+
+        return TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
+    }
 
     private static QuantitySyntax With(QuantitySyntax number, string unit, SourceSpan place) => number with { Unit = unit, Span = number.Span.Cover(place) };
 

@@ -3,6 +3,8 @@ using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
+using ScoreRules.Tests.Binding;
+using ScoreRules.Tests.Documentation;
 using ScoreRules.Tests.Support;
 
 namespace ScoreRules.Tests.Syntax.Words;
@@ -25,6 +27,13 @@ internal sealed class ExampleHouse(MarkdownBlock example, MarkdownBlock? below)
         reader.Bind([]);
         return [.. reader.Findings.ToSorted()];
     }
+
+    /// <summary>Whether another text says what the example says.</summary>
+    public bool MeansTheSame(string text) => HouseMeaning.Of(text).SequenceEqual(HouseMeaning.Of(Text.Text), StringComparer.Ordinal);
+
+    /// <summary>Whether another text leads to a finding when movements are judged, beyond those that the example has.</summary>
+    public bool IsSeenLater(string text) =>
+        new PageExample(example with { Text = text }, below).Codes().Except(new PageExample(example, below).Codes(), StringComparer.Ordinal).Any();
 
     private static SourceText Source(string text, bool isAbove) => new(Path, text) { Layer = isAbove ? 2 : 1 };
 

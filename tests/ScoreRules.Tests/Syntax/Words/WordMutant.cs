@@ -1,5 +1,6 @@
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax;
+using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
 
@@ -12,7 +13,14 @@ namespace ScoreRules.Tests.Syntax.Words;
 /// <param name="IsFree">Whether the piece is part of a name or of free text, which an author may word at will.</param>
 internal sealed record WordMutant(string Told, SourceSpan Place, string Text, bool IsFree)
 {
-    private const string Nonsense = "plover";
+    /// <summary>A word that means nothing here.</summary>
+    public const string Nonsense = "plover";
+
+    private static readonly ClauseSpec[] Declaring =
+        [VocabularyGrammar.OneOf, VocabularyGrammar.SomeOf, VocabularyGrammar.AlsoKnownAs, VocabularyGrammar.Crosses, EvidenceGrammar.Ignores];
+
+    /// <summary>Whether another kind of line stands there now, which may be as sound as the one before.</summary>
+    public bool IsOtherLine { get; init; }
 
     /// <summary>All such texts: each piece deleted, replaced by a word that means nothing, and replaced by the first word of another line of its statement.</summary>
     public static IEnumerable<WordMutant> Of(SourceText source)
@@ -22,7 +30,8 @@ internal sealed record WordMutant(string Told, SourceSpan Place, string Text, bo
         return from statement in statements
                from line in statement.Lines.Append(statement.First!)
                from piece in Pieces(source, line)
-               from mutant in Of(source, statement, piece, piece.Kind == TokenKind.Text || names.Exists(name => name.Start <= piece.Span.Start && piece.Span.End <= name.End))
+               let isFree = piece.Kind == TokenKind.Text || IsDeclared(line, piece) || names.Exists(name => name.Start <= piece.Span.Start && piece.Span.End <= name.End)
+               from mutant in Of(source, statement, piece, isFree)
                select mutant;
     }
 
@@ -34,9 +43,12 @@ internal sealed record WordMutant(string Told, SourceSpan Place, string Text, bo
         yield return Make($"\"{Nonsense}\" for \"{written}\"", Nonsense);
         foreach (var other in statement.Spec.Lines.Select(use => use.Spec.Starter).FirstOrDefault(starter => starter.Length > 0 && !source.Slice(statement.Span).Contains(starter, StringComparison.Ordinal)) is { } word ? [word] : Array.Empty<string>())
         {
-            yield return Make($"\"{other}\" for \"{written}\"", other);
+            yield return Make($"\"{other}\" for \"{written}\"", other) with { IsOtherLine = true };
         }
     }
+
+    // A comma between two words that are made up here: without it they are one word, as good as any other.
+    private static bool IsDeclared(ClauseSyntax line, ScannedToken piece) => piece.Kind == TokenKind.Comma && Declaring.Contains(line.Spec);
 
     private static IEnumerable<ScannedToken> Pieces(SourceText source, ClauseSyntax line)
     {
