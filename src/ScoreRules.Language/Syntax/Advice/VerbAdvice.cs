@@ -80,8 +80,13 @@ internal static class VerbAdvice
 
         var last = line.Index - 1;
         var place = line.SpanOf(first).Cover(line.SpanOf(last));
-        return draft.Error("SR1022", "\"is\" or \"has\" is missing in this fact", place, "in here", new Suggestion("write \"is\" before a single value, \"has\" before a list"));
+        return draft.Error("SR1022", "\"is\" or \"has\" is missing in this fact", place, "in here", [.. Guess(draft, line, first, last), new Suggestion("write \"is\" before a single value, \"has\" before a list")]);
     }
+
+    // Of two words the first is what is described.
+    private static IEnumerable<Suggestion> Guess(AdviceDraft draft, FailedLine line, int first, int last) => last == first + 1
+        ? [draft.Edit($"write \"{draft.Slice(line.SpanOf(first))} is {draft.Slice(line.SpanOf(last))}\", if it takes a single value", new SourceSpan(line.SpanOf(last).Start, 0), "is ", EditSafety.Shown)]
+        : [];
 
     private static Diagnostic Insert(AdviceDraft draft, FailedLine line, int at, string verb, string before, EditSafety safety)
     {

@@ -28,8 +28,20 @@ internal sealed class LineFit(SourceText source, LineView[] lines)
             ? Reads(match.Value.Spec, line, match.RestStart) && !(match.Value.Once && above.Has(match.Value.Spec))
             : above.Spec.NamedLine is { } named && HasVerb(line) && !IsHead(line) && Reads(named, line, line.Content.Start);
 
-    /// <summary>Whether what is set in below a line goes on with a statement too; if not, the line began another one.</summary>
-    public bool NextGoesOn(HeadSpec spec, int at) => at + 1 >= lines.Length || lines[at + 1].Kind != LineKind.Inner || GoesOn(spec, lines[at + 1]);
+    /// <summary>Whether what is set in below a line goes on with a statement too and repeats nothing of it; if not, the line began another statement.</summary>
+    public bool NextGoOn(StatementBuilder above, int at)
+    {
+        while (++at < lines.Length && lines[at].Kind == LineKind.Inner)
+        {
+            var match = StarterTables.LinesOf(above.Spec).Match(source.Text, lines[at].Content);
+            if (!GoesOn(above.Spec, lines[at]) || (match is { Value: { Once: true, Spec: var spec } } && above.Has(spec)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
 
     /// <summary>
     /// Whether an inner line that starts with a head begins a statement, set in by mistake. It does not if it states a fact

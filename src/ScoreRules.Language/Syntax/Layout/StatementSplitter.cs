@@ -70,7 +70,7 @@ internal sealed class StatementSplitter
         {
             Begin(match.Value, line, match.RestStart);
         }
-        else if (current is { Spec.IsProse: false } above && (open ? fit.GoesOn(above.Spec, line) : fit.Rejoins(above, line) && fit.NextGoesOn(above.Spec, at)))
+        else if (current is { Spec.IsProse: false } above && (open ? fit.GoesOn(above.Spec, line) : fit.Rejoins(above, line) && fit.NextGoOn(above, at)))
         {
             ReportEdge(above);
             open = true;

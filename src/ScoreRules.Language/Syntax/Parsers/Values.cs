@@ -103,10 +103,25 @@ internal static class Values
                 from doubt in Doubt
                 select Make(first, doubt.Spread, doubt.High, doubt.Likely));
 
+    // "0 to 4" is no day; any other word is taken for a month, so that the message can be about months.
+    private static readonly TokenListParser<TokenKind, Token<TokenKind>> MonthWord = Primitives.Token(TokenKind.Word, "a month, such as May");
+
+    private static readonly TokenListParser<TokenKind, Token<TokenKind>> Month = input =>
+    {
+        var next = input.ConsumeToken();
+        if (!next.HasValue || !next.Value.Span.EqualsValueIgnoreCase("to"))
+        {
+            return MonthWord(input);
+        }
+
+        FurthestFailure.Note(input.Position, new Expectation("a month, such as May", Literal: false));
+        return TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
+    };
+
     /// <summary>A day, such as <c>4 May 2031</c>.</summary>
     public static TokenListParser<TokenKind, DateSyntax> Date { get; } =
         from day in Primitives.Token(TokenKind.Number, "a day, such as 4 May 2031")
-        from month in Primitives.Token(TokenKind.Word, "a month, such as May")
+        from month in Month
         from year in Primitives.Token(TokenKind.Number, "a year, such as 2031")
         select new DateSyntax(day.ToStringValue(), month.ToStringValue(), year.ToStringValue(), Spans.Of(day).Cover(Spans.Of(year)));
 

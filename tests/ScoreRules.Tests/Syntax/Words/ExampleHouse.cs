@@ -35,6 +35,10 @@ internal sealed class ExampleHouse(MarkdownBlock example, MarkdownBlock? below)
     public bool IsSeenLater(string text) =>
         new PageExample(example with { Text = text }, below).Codes().Except(new PageExample(example, below).Codes(), StringComparer.Ordinal).Any();
 
+    /// <summary>Whether a tier is cut or named anew there: the tiers of the house below stay as they are then, and no longer fit what is said of them.</summary>
+    public bool IsRenaming(WordMutant mutant) =>
+        SyntaxParser.Parse(Text).Statements.Any(statement => statement.Spec.Words == "change tiers" && statement.Span.Start <= mutant.Place.Start && mutant.Place.End <= statement.Span.End);
+
     private static SourceText Source(string text, bool isAbove) => new(Path, text) { Layer = isAbove ? 2 : 1 };
 
     private static FileSyntax Base(MarkdownBlock block) => SyntaxParser.Parse(new SourceText("base/house.rules", block.Text) { Layer = 1, IsOfBase = true });
