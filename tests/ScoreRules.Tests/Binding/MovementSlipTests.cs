@@ -1,6 +1,7 @@
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax;
+using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
 using ScoreRules.Tests.Support;
 using Shouldly;
@@ -9,53 +10,58 @@ using Xunit;
 namespace ScoreRules.Tests.Binding;
 
 /// <summary>
-/// A sample of the slips of <see cref="WordSlipTests"/> over the facts of the shared movements, which are too many to try them all: every so
-/// manyth slip, the same ones each time. Each is tried in a copy of its own statement beside the names of all others.
+/// A sample of the slips of <see cref="WordSlipTests"/> in the facts of the shared movements, which are too many to try them all: every so
+/// manyth slip, the same ones each time, in its own movement beside the names of all others. Posture and resistance are left out:
+/// they are not bound yet, so that a misspelt joint is not seen.
 /// </summary>
 public sealed class MovementSlipTests
 {
-    private const int EveryNth = 397;
-    private static readonly string Text = Repository.Read("rulesets", "shared", "movements.rules").ReplaceLineEndings("\n");
-    private static readonly FileSyntax[] Others = [.. Files("shared").Concat(Files("longreach")).Where(path => !path.EndsWith("movements.rules", StringComparison.Ordinal)).Select(path => SyntaxParser.Parse(new SourceText(path, File.ReadAllText(path).ReplaceLineEndings("\n")) { Layer = path.Contains("shared", StringComparison.Ordinal) ? 0 : 1 }))];
+    private const int EveryNth = 199;
+    private static readonly string[] LeftOut = ["movement", "also known as", "keeps", "moves", "but keeps", "but moves", "pulley", "but pulley", "foot line", "external load", "band", "cam radius", "accepts"];
+    private static readonly string[] Kept = ["movement", "also known as", "trains", "like"];
+
+    private static readonly FileSyntax[] Others =
+    [
+        .. Files("shared", 0).Where(source => !source.Path.EndsWith("movements.rules", StringComparison.Ordinal)).Concat(Files("longreach", 1)).Select(SyntaxParser.Parse),
+    ];
+
+    private static readonly string[] Movements =
+        [.. Repository.Read("rulesets", "shared", "movements.rules").ReplaceLineEndings("\n").Split("\n\n").Where(block => block.StartsWith("movement ", StringComparison.Ordinal))];
+
+    private static readonly string[] Names = [.. Movements.Select(block => string.Join('\n', block.Split('\n').Where(line => Starts(line, Kept))))];
 
     [Fact]
     public void A_sample_of_slips_is_neither_silent_nor_has_an_echo()
     {
-        var known = Findings(Text);
-        known.ShouldBeEmpty();
-        var slips = WordSlip.In(Text).Where((slip, index) => index % EveryNth == 0).ToList();
-        slips.Count.ShouldBeGreaterThan(100);
-        slips.AsParallel().AsOrdered().Select(Fault).OfType<string>().ShouldBeEmpty();
+        var slips = Enumerable.Range(0, Movements.Length)
+            .SelectMany(movement => WordSlip.In(Movements[movement]).Where(slip => !Starts(LineAt(Movements[movement], slip.At), LeftOut)).Select(slip => (Movement: movement, Slip: slip)))
+            .Where((_, index) => index % EveryNth == 0).ToList();
+        slips.Count.ShouldBeGreaterThan(200);
+        slips.AsParallel().AsOrdered().Select(pair => Fault(pair.Movement, pair.Slip)).OfType<string>().ShouldBeEmpty();
     }
 
-    private static string? Fault(WordSlip slip)
+    private static string? Fault(int movement, WordSlip slip)
     {
-        var found = Findings(slip.Text);
-        var line = new SourceText("x", Text).LineOf(slip.At);
-        return found.Length > 1 && !(slip.IsSwap && found.All(finding => Math.Abs(finding.Location.Line - line) <= 1)) ? $"echo: {slip.Told}:\n  {string.Join("\n  ", found.Select(DiagnosticText.Short))}"
-            : found.Length == 0 && !HouseMeaning.Of(Around(slip.Text, slip.At)).SequenceEqual(HouseMeaning.Of(Around(Text, slip.At)), StringComparer.Ordinal) ? $"silent: {slip.Told} in line {line}"
+        var known = Findings(movement, Movements[movement]).Select(DiagnosticText.Short).ToHashSet();
+        var found = Findings(movement, slip.Text).Where(finding => !known.Contains(DiagnosticText.Short(finding))).ToArray();
+        return found.Length > 1 && !slip.IsSwap ? $"echo: {slip.Told}:\n  {string.Join("\n  ", found.Select(DiagnosticText.Short))}"
+            : found.Length == 0 && !HouseMeaning.Of(slip.Text).SequenceEqual(HouseMeaning.Of(Movements[movement]), StringComparer.Ordinal) ? $"silent: {slip.Told} of\n{Movements[movement]}"
             : null;
     }
 
-    // The block of lines without a blank one that holds an offset.
-    private static string Around(string text, int at)
-    {
-        var start = text.LastIndexOf("\n\n", at, StringComparison.Ordinal);
-        var end = text.IndexOf("\n\n", at, StringComparison.Ordinal);
-        return text[(start + 1)..(end < 0 ? text.Length : end)];
-    }
+    private static bool Starts(string line, string[] words) => Array.Exists(words, word => line.TrimStart().StartsWith(word + " ", StringComparison.Ordinal));
 
-    private static IEnumerable<string> Files(string folder) => Directory.GetFiles(Repository.PathOf("rulesets", folder), "*.rules").Order(StringComparer.Ordinal);
+    private static string LineAt(string text, int at) => text[(text.LastIndexOf('\n', at) + 1)..].Split('\n')[0];
 
-    private static Diagnostic[] Findings(string movements)
+    private static IEnumerable<SourceText> Files(string folder, int layer) =>
+        Directory.GetFiles(Repository.PathOf("rulesets", folder), "*.rules").Order(StringComparer.Ordinal)
+            .Select(path => new SourceText($"rulesets/{folder}/{Path.GetFileName(path)}", File.ReadAllText(path).ReplaceLineEndings("\n")) { Layer = layer });
+
+    private static Diagnostic[] Findings(int movement, string damaged)
     {
-        var reader = RulesetReader.From(Others.Append(SyntaxParser.Parse(new SourceText("rulesets/shared/movements.rules", movements))).OrderBy(file => file.Source.Path, StringComparer.Ordinal), new Surroundings([], null));
+        var text = string.Join("\n\n", [.. Names[..movement], damaged, .. Names[(movement + 1)..]]);
+        var reader = RulesetReader.From(Others.Append(SyntaxParser.Parse(new SourceText("rulesets/shared/movements.rules", text))).OrderBy(file => file.Source.Path, StringComparer.Ordinal), new Surroundings([], null));
         reader.Bind([]);
-        if (!reader.Findings.HasErrors)
-        {
-            reader.CheckNames();
-        }
-
         return [.. reader.Findings.ToSorted()];
     }
 }
