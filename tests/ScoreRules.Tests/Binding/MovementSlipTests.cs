@@ -16,8 +16,9 @@ namespace ScoreRules.Tests.Binding;
 /// </summary>
 public sealed class MovementSlipTests
 {
-    private const int EveryNth = 199;
-    private static readonly string[] LeftOut = ["movement", "also known as", "keeps", "moves", "but keeps", "but moves", "pulley", "but pulley", "foot line", "external load", "band", "cam radius", "accepts"];
+    private const int EveryNth = 701;
+    private static readonly string[] Geometry = ["keeps", "moves", "but keeps", "but moves", "pulley", "but pulley", "foot line", "external load", "band", "cam radius", "accepts"];
+    private static readonly string[] Labels = ["movement", "also known as"];
     private static readonly string[] Kept = ["movement", "also known as", "trains", "like"];
 
     private static readonly FileSyntax[] Others =
@@ -26,7 +27,8 @@ public sealed class MovementSlipTests
     ];
 
     private static readonly string[] Movements =
-        [.. Repository.Read("rulesets", "shared", "movements.rules").ReplaceLineEndings("\n").Split("\n\n").Where(block => block.StartsWith("movement ", StringComparison.Ordinal))];
+        [.. Repository.Read("rulesets", "shared", "movements.rules").ReplaceLineEndings("\n").Split("\n\n").Where(block => block.StartsWith("movement ", StringComparison.Ordinal))
+            .Select(block => string.Join('\n', block.Split('\n').TakeWhile(line => !Starts(line, Geometry))))];
 
     private static readonly string[] Names = [.. Movements.Select(block => string.Join('\n', block.Split('\n').Where(line => Starts(line, Kept))))];
 
@@ -34,16 +36,16 @@ public sealed class MovementSlipTests
     public void A_sample_of_slips_is_neither_silent_nor_has_an_echo()
     {
         var slips = Enumerable.Range(0, Movements.Length)
-            .SelectMany(movement => WordSlip.In(Movements[movement]).Where(slip => !Starts(LineAt(Movements[movement], slip.At), LeftOut)).Select(slip => (Movement: movement, Slip: slip)))
+            .SelectMany(movement => WordSlip.In(Movements[movement]).Where(slip => !Starts(LineAt(Movements[movement], slip.At), Labels)).Select(slip => (Movement: movement, Slip: slip)))
             .Where((_, index) => index % EveryNth == 0).ToList();
-        slips.Count.ShouldBeGreaterThan(200);
+        slips.Count.ShouldBeGreaterThan(100);
+        Findings(0, Movements[0]).ShouldBeEmpty();
         slips.AsParallel().AsOrdered().Select(pair => Fault(pair.Movement, pair.Slip)).OfType<string>().ShouldBeEmpty();
     }
 
     private static string? Fault(int movement, WordSlip slip)
     {
-        var known = Findings(movement, Movements[movement]).Select(DiagnosticText.Short).ToHashSet();
-        var found = Findings(movement, slip.Text).Where(finding => !known.Contains(DiagnosticText.Short(finding))).ToArray();
+        var found = Findings(movement, slip.Text);
         return found.Length > 1 && !slip.IsSwap ? $"echo: {slip.Told}:\n  {string.Join("\n  ", found.Select(DiagnosticText.Short))}"
             : found.Length == 0 && !HouseMeaning.Of(slip.Text).SequenceEqual(HouseMeaning.Of(Movements[movement]), StringComparer.Ordinal) ? $"silent: {slip.Told} of\n{Movements[movement]}"
             : null;
