@@ -1,3 +1,4 @@
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Binding.Building;
@@ -45,6 +46,7 @@ internal sealed class Doubts
     public bool IsNew(string name) => reported.Add(NameText.Key(name));
 
     // Parts of a name that holds a comma may be used one by one, so commas and quotes are blanks here.
+    // Letters are taken for what they look like: that they are others has been reported.
     // Nor does the order of words count: two of them may have been changed over.
-    private static HashSet<string> Words(string text) => new(NameText.Key(text).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
+    private static HashSet<string> Words(string text) => new(NameText.Key(SignNames.Meant(text)).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
 }

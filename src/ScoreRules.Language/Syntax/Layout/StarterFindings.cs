@@ -41,7 +41,7 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         {
             var place = line.Content with { Length = synonym.Written.Length };
             Add("SR1003", place, $"No statement starts with \"{source.Slice(place)}\"", null, [], synonym.Head is { } head ? Replace(synonym.Advice, place, head, EditSafety.Shown) : new Suggestion(synonym.Advice));
-            return synonym.SameForm ? Head(synonym.Head!, place.End) : null;
+            return synonym.SameForm && IsPlain(SourceSpan.FromBounds(place.End, line.Content.End)) ? Head(synonym.Head!, place.End) : null;
         }
 
         var (span, written, near) = Words.NearestStarter(source, line.Content, Heads);
@@ -77,6 +77,9 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         source.Slice(lines[first].Content).Split(' ').Length >= FewestWordsOfProse
         && Enumerable.Range(first, Math.Min(2, LastOfBlock(lines, first) - first + 1)).All(i => StarterTables.AnyLine.Match(source.Text, lines[i].Content) is null)
         && !new LineFit(source, lines).Reads(VocabularyGrammar.Tier, lines[first], lines[first].Content.Start);
+
+    // Signs that nobody sees may be what the first words are not known for; they would be told a second time.
+    private bool IsPlain(SourceSpan place) => SignNames.Meant(source.Slice(place)) == source.Slice(place).Replace('\t', ' ');
 
     // "counts 10" at the edge belongs to some statement, "plover 10" to none.
     private Suggestion WhatStarts(LineView line) =>

@@ -1,4 +1,3 @@
-using Superpower.Model;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Grammar;
@@ -6,6 +5,7 @@ using ScoreRules.Language.Syntax.Tree;
 using ScoreRules.Language.Text;
 using ScoreRules.Tests.Support;
 using Shouldly;
+using Superpower.Model;
 using Xunit;
 
 namespace ScoreRules.Tests.Documentation.Manual;

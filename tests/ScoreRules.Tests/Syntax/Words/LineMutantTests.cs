@@ -51,5 +51,5 @@ public sealed class LineMutantTests
     private static string Twice(ExampleHouse house, ClauseSyntax line) => house.Text.Text.Insert(line.Span.End, "\n  " + house.Text.Slice(line.Span));
 
     private static string Misnamed(ExampleHouse house, ClauseSyntax line) =>
-        house.Text.Text.Remove(line.Span.Start, line.Spec.Starter.Length).Insert(line.Span.Start, "wren plover");
+        house.Text.Text.Remove(line.Span.Start, line.Spec.Starter.Length).Insert(line.Span.Start, "plover");
 }
