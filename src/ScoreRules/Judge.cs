@@ -8,6 +8,7 @@ using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Text;
+using ScoreRules.Modelling;
 using ScoreRules.Scoring;
 using ScoreRules.Tiering;
 
@@ -35,6 +36,7 @@ public static class Judge
         var sheets = sources.Files.Where(file => file.IsSpreadsheet && reader.IsComplete).SelectMany(file => CsvCatalogueReader.Read(file.Path, file.Text, reader.Attributes, reader.Targets, findings));
         var ruleset = WeightResolution.Resolve(reader.Bind([.. sheets]), findings);
         var catalogue = CatalogueBuilder.Build(ruleset, findings);
+        GeometryFindings.Report(ruleset, catalogue, findings);
         var judgement = new Judgement(sources, ruleset, catalogue, []);
         if (findings.HasErrors)
         {
@@ -48,7 +50,8 @@ public static class Judge
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings, bool despiteErrors)
     {
         var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
-        var inferred = Infer(ruleset, catalogue, judgement.Profile?.Audience ?? []);
+        var derived = new DerivedFactSource(ruleset);
+        var inferred = Infer(ruleset, catalogue, derived, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
         RuleFindings.Report(ruleset, inferred, findings);
         Allowance.Report(ruleset, findings);
@@ -75,7 +78,8 @@ public static class Judge
             Accepted = accepted,
             Rankings = rankings,
             Inferred = inferred,
-            Explainer = new Explainer(ruleset, inferred, scores),
+            Derived = derived,
+            Explainer = new Explainer(ruleset, inferred, scores, derived),
             Expectations = expectations,
         };
     }
@@ -97,10 +101,10 @@ public static class Judge
         throw new HouseException($"There is no profile \"{name}\" in this house. {(near.IsEmpty ? all.Count == 0 ? "It has none." : $"Profiles are: {string.Join(", ", all)}." : $"Did you mean \"{near[0]}\"?")}");
     }
 
-    private static InferenceResult Infer(BoundRuleset ruleset, MovementCatalogue catalogue, ImmutableArray<int> audience)
+    private static InferenceResult Infer(BoundRuleset ruleset, MovementCatalogue catalogue, DerivedFactSource derived, ImmutableArray<int> audience)
     {
         var rows = PlacementRows.Build(ruleset, catalogue);
         var likeness = BenchmarkLikeness.Column(ruleset, catalogue, rows);
-        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness)));
+        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness) { Derived = derived.Of }));
     }
 }

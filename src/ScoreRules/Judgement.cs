@@ -6,6 +6,7 @@ using ScoreRules.Houses;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Modelling;
 using ScoreRules.Tiering;
 
 namespace ScoreRules;
@@ -25,6 +26,9 @@ public sealed record Judgement(HouseSources Sources, BoundRuleset Ruleset, Movem
 
     /// <summary>What the rules found; null when an error stopped them.</summary>
     public InferenceResult? Inferred { get; init; }
+
+    /// <summary>What mechanics derives for its movements; null when an error stopped the ranking.</summary>
+    public DerivedFactSource? Derived { get; init; }
 
     /// <summary>The profile it was judged for, or null.</summary>
     public ProfileDefinition? Profile { get; init; }

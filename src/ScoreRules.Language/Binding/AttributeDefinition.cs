@@ -41,6 +41,9 @@ public sealed record AttributeDefinition(StatementInfo Info, AttributeKind Kind)
     /// <summary>Whether rules work it out, so that no movement may state it.</summary>
     public bool IsWorkedOut { get; init; }
 
+    /// <summary>Whether mechanics derives it from posture and resistance.</summary>
+    public bool IsDerived { get; init; }
+
     /// <summary>Whether its values are words.</summary>
     public bool IsWord => Kind is AttributeKind.OneOf or AttributeKind.SomeOf;
 

@@ -31,9 +31,15 @@ public sealed record HouseHeader(StatementInfo Info, string Version) : BoundStat
     /// <summary>How many personal judgements its authors allow themselves; null when not said.</summary>
     public int? Judgements { get; init; }
 
+    /// <summary>Whether an even load may stand for a machine whose cam is not recorded; then it is shown as assumed.</summary>
+    public bool AcceptsEvenLoad { get; init; }
+
     /// <summary>How many reasons for a placement are told.</summary>
     public int Reasons { get; init; } = 3;
 
     /// <summary>How many reasons against it are told.</summary>
     public int ReasonsAgainst { get; init; } = 1;
+
+    /// <summary>Whose body its mechanics assume; null for the usual one.</summary>
+    public PersonDefinition? Person { get; init; }
 }

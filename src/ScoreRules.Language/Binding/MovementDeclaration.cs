@@ -30,4 +30,7 @@ public sealed record MovementDeclaration(StatementInfo Info) : BoundStatement(In
 
     /// <summary>Facts stated about it.</summary>
     public ImmutableArray<StatedFact> Facts { get; init; } = [];
+
+    /// <summary>What it states about joints, load and where the load comes from, in the order of the text.</summary>
+    public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
 }

@@ -111,7 +111,12 @@ internal sealed class OverlayMerger
     private void Change(Resolved change, SafetyGate gate)
     {
         var thing = merged.Now(change.Things[0]);
-        if (change.Things.Length > 1)
+        if (!change.Amending.IsWhole)
+        {
+            // A line of it could not be read, which has been reported; without it the others may not fit what stands there.
+            ledger.Doubt(change.Amending.All(OverlayGrammar.Tier));
+        }
+        else if (change.Things.Length > 1)
         {
             report.Several(change);
         }

@@ -184,9 +184,11 @@ internal sealed class StatementMerger
     private void Note(ImmutableArray<LinePart> after, ImmutableArray<LinePart> before)
     {
         // Remarks are no change, and a reason is told with the change itself.
-        if (after[0].Clause.Spec != Uniform.Note && !(after[0].Clause.Spec == Uniform.Because && before.IsEmpty))
+        var text = Together(after, change);
+        var old = before.IsEmpty ? null : Together(before, under);
+        if (after[0].Clause.Spec != Uniform.Note && after[0].Clause.Spec != Uniform.Because && text != old)
         {
-            Note(Together(after, change), after[0].Clause.Span, before.IsEmpty ? null : Together(before, under), before.IsEmpty ? default : before[0].Span);
+            Note(text, after[0].Clause.Span, old, before.IsEmpty ? default : before[0].Span);
         }
     }
 

@@ -8,7 +8,7 @@ internal static class Units
 {
     /// <summary>Units as written after a space, besides % and ° which attach.</summary>
     public static ImmutableArray<string> All { get; } =
-        ["s", "min", "kg", "g", "m", "cm", "mm", "N", "points", "point", "sd", "weeks", "years", "parts", "part", "times", "repetitions", "degrees"];
+        ["s", "min", "kg", "g", "m", "cm", "mm", "N", "Nm", "points", "point", "sd", "weeks", "years", "parts", "part", "times", "repetitions", "degrees"];
 
     /// <summary>Each unit once, as messages list them.</summary>
     public static ImmutableArray<string> Printed { get; } = [.. All.Select(Canonical).Distinct(StringComparer.Ordinal), "%"];
@@ -23,6 +23,7 @@ internal static class Units
         "part" => "parts",
         "degrees" or "º" or "˚" => "°",
         "n" => "N",
+        "nm" => "Nm",
         var other => other,
     };
 

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Catalogue;
 
@@ -30,10 +31,28 @@ internal static class FactFindings
             ButAdvice.PutIn(fact, movement.Declaration), new Suggestion("or take it out to keep what is inherited"));
     }
 
-    /// <summary>SR7008: one attribute stated twice.</summary>
-    public static Diagnostic StatedTwice(MovementDeclaration declaration, StatedFact second, StatedFact first) =>
-        Error("SR7008", $"\"{declaration.Name}\" states \"{second.Attribute.Name}\" twice", declaration, new Label(second.Location, "second time"),
-            [new Label(first.Location, "first time")], new Suggestion("keep one of the two"));
+    /// <summary>SR7004 for joints, loads and places.</summary>
+    public static Diagnostic NothingToReplace(ResolvedMovement movement, GeometryLine line)
+    {
+        var name = movement.Declaration.Name;
+        var headline = movement.Original is { } original
+            ? $"\"but\" replaces an inherited {Word(line)}, and \"{original.Declaration.Name}\" says nothing about \"{line.Name}\""
+            : $"\"but\" replaces an inherited {Word(line)}, and \"{name}\" is like no other movement";
+        return Error("SR7004", headline, movement.Declaration, new Label(line.Location, "nothing to replace"), [], new Suggestion("say it without \"but\", on a line of its own"));
+    }
+
+    /// <summary>SR7005 for joints, loads and places.</summary>
+    public static Diagnostic ReplacesSilently(ResolvedMovement movement, GeometryLine line, GeometryLine inherited) =>
+        Error("SR7005", $"\"{movement.Declaration.Name}\" already takes \"{line.Name}\" over from \"{movement.Original!.Declaration.Name}\"", movement.Declaration,
+            new Label(line.Location, "replaces what is inherited without saying \"but\""), [new Label(inherited.Location, "stated here")],
+            new Suggestion("if that is meant, say \"but\" on a line of its own"), new Suggestion("or take it out to keep what is inherited"));
+
+    /// <summary>SR7008: one thing stated twice.</summary>
+    public static Diagnostic StatedTwice(MovementDeclaration declaration, string what, SourceLocation second, SourceLocation first) =>
+        Error("SR7008", $"\"{declaration.Name}\" states \"{what}\" twice", declaration, new Label(second, "second time"),
+            [new Label(first, "first time")], new Suggestion("keep one of the two"));
+
+    private static string Word(GeometryLine line) => line is GeometryLine.Angle ? "joint angle" : "line";
 
     private static Diagnostic Error(
         string code, string headline, MovementDeclaration declaration, Label primary, ImmutableArray<Label> others, params ImmutableArray<Suggestion> suggestions) =>

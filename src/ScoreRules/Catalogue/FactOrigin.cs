@@ -21,6 +21,12 @@ public enum FactOrigin
     /// <summary>Computed by the program (likeness to the benchmark).</summary>
     Computed,
 
+    /// <summary>Derived by mechanics from posture and resistance.</summary>
+    Derived,
+
+    /// <summary>Derived by mechanics, with an even load assumed for a machine whose cam is not recorded.</summary>
+    DerivedOnAssumption,
+
     /// <summary>Taken from the person's profile.</summary>
     Profile,
 }

@@ -47,7 +47,7 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
             [],
             isStated || (original?.IsTrainsSaid ?? false),
             isCut || original is { HasCutLink: true } or { Declaration.IsWhole: false });
-        return movement with { Facts = FactsOf(movement), TargetFacts = new TargetFacts(TargetFactsOf(movement)) };
+        return movement with { Facts = FactsOf(movement), TargetFacts = new TargetFacts(TargetFactsOf(movement)), Geometry = GeometryInheritance.Of(movement, findings) };
     }
 
     private ImmutableArray<CatalogueFact> FactsOf(ResolvedMovement movement)
@@ -65,7 +65,7 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
             }
             else
             {
-                findings.Add(FactFindings.StatedTwice(movement.Declaration, fact, stated[fact.Attribute.Index]));
+                findings.Add(FactFindings.StatedTwice(movement.Declaration, fact.Attribute.Name, fact.Location, stated[fact.Attribute.Index].Location));
             }
         }
 
@@ -88,7 +88,7 @@ internal sealed class Inheritance(DeclarationTable table, LikeLinks links, int a
             }
             else
             {
-                findings.Add(FactFindings.StatedTwice(movement.Declaration, fact, stated[key]));
+                findings.Add(FactFindings.StatedTwice(movement.Declaration, fact.Attribute.Name, fact.Location, stated[key].Location));
             }
         }
 

@@ -23,4 +23,10 @@ public sealed record Movement(
 {
     /// <summary>Facts that hold for some targets only; they stand before <see cref="Facts"/>.</summary>
     public TargetFacts TargetFacts { get; init; } = TargetFacts.None;
+
+    /// <summary>Its joints, load and where the load comes from, stated or taken over; each name once, what moves in the order of the text.</summary>
+    public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
+
+    /// <summary>Whether everything that it states or takes over was understood; false when a fault in it was reported.</summary>
+    public bool IsWhole { get; init; } = true;
 }

@@ -21,10 +21,18 @@ internal sealed record ResolvedMovement(
     /// <summary>Facts that hold for some targets only.</summary>
     public TargetFacts TargetFacts { get; init; } = TargetFacts.None;
 
+    /// <summary>Its joints, load and where the load comes from, stated or taken over.</summary>
+    public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
+
     /// <summary>Whether it trains no target and no finding has explained why.</summary>
     public bool LacksTarget => Trains.IsEmpty && !IsTrainsSaid && !HasCutLink;
 
     /// <summary>The movement as the catalogue holds it.</summary>
     public Movement ToMovement(int index) =>
-        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location) { TargetFacts = TargetFacts };
+        new(Declaration.Name, index, Declaration.Synonyms, Trains, Facts, Original?.Declaration.Name, Declaration.Info.Location)
+        {
+            TargetFacts = TargetFacts,
+            Geometry = Geometry,
+            IsWhole = Declaration.IsWhole && !HasCutLink,
+        };
 }

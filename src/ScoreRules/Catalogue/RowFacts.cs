@@ -32,6 +32,11 @@ internal sealed class RowFacts(ImmutableArray<PlacementRow> rows, FactTableInput
             return NothingOfThePerson;
         }
 
+        if (attribute.IsDerived)
+        {
+            return inputs.Derived?.Invoke(rows[row], attribute) ?? NotComputed;
+        }
+
         return attribute.Index == likeness ? Computed(row) : Stated(row, attribute.Index);
     }
 

@@ -26,6 +26,12 @@ public sealed record CriterionExplanation(
     /// <summary>The benchmark's fact, or null without a benchmark.</summary>
     public CatalogueFact? BenchmarkFact { get; init; }
 
+    /// <summary>
+    /// Whether mechanics can tell the two apart: their intervals do not overlap, and lengths differ by a fifth of their range or more. Null
+    /// where the fact is not derived, or one of the two is not known.
+    /// </summary>
+    public bool? IsApart { get; init; }
+
     /// <summary>Points it gave the benchmark; NaN without one.</summary>
     public double BenchmarkPoints { get; init; } = double.NaN;
 

@@ -4,13 +4,18 @@ using ScoreRules.Catalogue;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
+using ScoreRules.Modelling;
 using ScoreRules.Scoring;
 using ScoreRules.Tiering;
 
 namespace ScoreRules.Explanation;
 
 /// <summary>Builds the tree behind a placement from the columns of the engine; nothing is worded here.</summary>
-public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, ScoreTable scores)
+/// <param name="ruleset">The house.</param>
+/// <param name="inferred">What the rules found.</param>
+/// <param name="scores">What it scores.</param>
+/// <param name="derived">What mechanics derives, for houses whose criteria read it.</param>
+public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, ScoreTable scores, DerivedFactSource? derived = null)
 {
     private readonly ImmutableArray<(ConditionalStatement Rule, RuleOutcome Outcome)> rules =
     [
@@ -90,6 +95,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
         {
             Basis = ScopeResolution.For(row.Target, column.Criterion.Weights, line => line.Targets)?.Basis,
             BenchmarkFact = benchmark is null ? null : inferred.Facts.Fact(benchmark.Index, attribute),
+            IsApart = benchmark is null || !attribute.IsDerived ? null : derived?.AreApart(row, benchmark, attribute.Name),
             BenchmarkPoints = benchmark is null ? double.NaN : scores.PointsOf(column, benchmark),
         };
     }

@@ -36,6 +36,8 @@ internal static class FactText
     public static string Origin(CatalogueFact fact) => fact.Origin switch
     {
         FactOrigin.Guessed => ", at a guess",
+        FactOrigin.Derived => ", derived",
+        FactOrigin.DerivedOnAssumption => ", derived with an even load assumed",
         FactOrigin.Inherited => $", inherited from {fact.InheritedFrom}",
         FactOrigin.WorkedOut => ", worked out",
         FactOrigin.Computed => ", computed",

@@ -50,10 +50,10 @@ internal static class Sentences
     {
         if (reason.Criterion is { } criterion)
         {
-            var own = FactText.Told(criterion.Attribute, criterion.Fact);
+            var own = (criterion.Attribute.IsDerived ? criterion.Attribute.Name + " " : "") + FactText.Told(criterion.Attribute, criterion.Fact);
             var told = criterion.IsUnknown ? "not recorded; the house's worth of an unknown value is used" : own;
             var other = criterion.BenchmarkFact is { } fact && benchmark is not null ? $"; {benchmark} {FactText.Value(criterion.Attribute, fact.Value)}" : "";
-            return told + other;
+            return told + other + (criterion.IsApart == false ? "; no clear order on principle" : "");
         }
 
         var whose = reason.IsBenchmarks ? $"only the {benchmark} has this" : null;

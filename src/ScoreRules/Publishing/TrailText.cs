@@ -58,7 +58,7 @@ internal sealed class TrailText(Judgement judgement)
             var belief = Sentences.Credence(criterion.Criterion.Info.Credence);
             var worth = $"worth {NumberText.Plain(Tiering.Rounding.Printed(criterion.Worth * 100, 1))} % of {NumberText.Plain(Tiering.Rounding.Printed(criterion.Share * 100, 1))}{(Sentences.Basis(criterion.Basis) is { } basis ? $" ({basis})" : "")}";
             var because = criterion.Criterion.Info.Because is { } words ? $" \"{Sentences.Sentence(words)}\"" : "";
-            block.Labelled($"  {NumberText.Points(criterion.Points),6}", $"{criterion.Criterion.Name}: {criterion.Attribute.Name} {FactText.Told(criterion.Attribute, criterion.Fact)}; {worth}{(belief.Length == 0 ? "" : $"; {belief}")}.{because} ({criterion.Criterion.Info.Location}; fact {Place(criterion)}){AmendmentText.Behind(criterion.Criterion.Info)}", Gutter);
+            block.Labelled($"  {NumberText.Points(criterion.Points),6}", $"{criterion.Criterion.Name}: {criterion.Attribute.Name} {FactText.Told(criterion.Attribute, criterion.Fact)}{(criterion.IsApart == false ? ", no clear order against the benchmark" : "")}; {worth}{(belief.Length == 0 ? "" : $"; {belief}")}.{because} ({criterion.Criterion.Info.Location}; fact {Place(criterion)}){AmendmentText.Behind(criterion.Criterion.Info)}", Gutter);
         }
 
         block.Labelled($"  {NumberText.Points(explained.CriteriaPoints),6}", "from criteria", Gutter);

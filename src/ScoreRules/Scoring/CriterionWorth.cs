@@ -53,6 +53,26 @@ internal sealed class CriterionWorth(CriterionDefinition criterion, FactTable fa
         else
         {
             FillNumbers(worth, facts.Numbers(attribute).Numbers[start..]);
+            if (attribute.IsDerived)
+            {
+                HoldAssumed(worth, start, attribute);
+            }
+        }
+    }
+
+    // An even load that is only assumed never beats a computed curve of the same target.
+    private void HoldAssumed(Span<double> worth, int start, AttributeDefinition attribute)
+    {
+        var best = double.NaN;
+        for (var i = 0; i < worth.Length; i++)
+        {
+            var fact = facts.Fact(start + i, attribute);
+            best = fact is { Origin: FactOrigin.Derived, Value.IsKnown: true } && !(worth[i] <= best) ? worth[i] : best;
+        }
+
+        for (var i = 0; i < worth.Length; i++)
+        {
+            worth[i] = worth[i] > best && facts.Fact(start + i, attribute).Origin == FactOrigin.DerivedOnAssumption ? best : worth[i];
         }
     }
 

@@ -12,7 +12,8 @@ namespace ScoreRules.Tests.Binding;
 
 /// <summary>
 /// Whatever word of a shipped house is lost, doubled, misspelt or changed over with the next: one message at most, and none
-/// only where the house still says the same. Two words changed over may spoil two names of one line. Every slip is tried, over the names of the shared movements without their facts.
+/// only where the house still says the same. Two words changed over may spoil two names of one line. Every slip is tried, over the names of the shared movements without their facts; of a house
+/// that builds on another every fourth, and every one with SCORERULES_ALL_SLIPS=1.
 /// </summary>
 public sealed partial class WordSlipTests
 {
@@ -34,13 +35,19 @@ public sealed partial class WordSlipTests
         var parsed = others.Select(SyntaxParser.Parse).ToList();
         Findings(House(path, text, house), parsed).ShouldBeEmpty();
         var meaning = HouseMeaning.Of(text);
-        var slips = WordSlip.In(text).ToList();
+        var slips = WordSlip.In(text).Where((_, i) => i % StepOf(house) == 0).ToList();
         slips.Count.ShouldBeGreaterThan(100);
         slips.AsParallel().AsOrdered().Select(slip => Fault(slip, meaning, House(path, slip.Text, house), parsed)).OfType<string>().ShouldBeEmpty();
     }
 
     private static string? Fault(WordSlip slip, string[] meaning, SourceText damaged, IEnumerable<FileSyntax> others)
     {
+        // A slip in a remark that can be read: names are not touched, so there is nothing to bind anew.
+        if (SyntaxParser.Parse(damaged).Findings.IsEmpty && HouseMeaning.Of(slip.Text).SequenceEqual(meaning, StringComparer.Ordinal))
+        {
+            return null;
+        }
+
         var found = Findings(damaged, others);
         if (found.Length > 1 && !(slip.IsSwap && found.All(finding => finding.Location.Path == damaged.Path && Math.Abs(finding.Location.Line - damaged.LineOf(slip.At)) <= 1)))
         {
@@ -51,10 +58,15 @@ public sealed partial class WordSlipTests
         return after.SequenceEqual(meaning, StringComparer.Ordinal) ? null : $"silent: {slip.Told}:\n  {string.Join("\n  ", after.Except(meaning, StringComparer.Ordinal))}";
     }
 
-    // Harbour Lane builds on Longreach.
-    private static IEnumerable<SourceText> Below(string house) => house == "harbour-lane" ? Sources("longreach").Select(source => new SourceText(source.Path, source.Text) { Layer = 1, IsOfBase = true }) : [];
+    // A house on another is read with all of the other each time: every fourth slip, unless all are asked for.
+    private static int StepOf(string house) => BuildsOnLongreach(house) && Environment.GetEnvironmentVariable("SCORERULES_ALL_SLIPS") != "1" ? 4 : 1;
 
-    private static SourceText House(string path, string text, string house) => new(path, text) { Layer = house == "harbour-lane" ? 2 : 1 };
+    private static IEnumerable<SourceText> Below(string house) =>
+        BuildsOnLongreach(house) ? Sources("longreach").Select(source => new SourceText(source.Path, source.Text) { Layer = 1, IsOfBase = true }) : [];
+
+    private static bool BuildsOnLongreach(string house) => HouseName.Read(Repository.Read("rulesets", house, "house.rules")) is { BuildsOn: "Longreach" };
+
+    private static SourceText House(string path, string text, string house) => new(path, text) { Layer = house != "shared" && BuildsOnLongreach(house) ? 2 : 1 };
 
     private static IEnumerable<string> Houses() =>
         Directory.GetDirectories(Repository.PathOf("rulesets")).Select(folder => Path.GetFileName(folder)!).Where(name => name != "shared").Order(StringComparer.Ordinal);

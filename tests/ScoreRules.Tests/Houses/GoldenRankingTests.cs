@@ -11,6 +11,7 @@ public sealed class GoldenRankingTests
 {
     [Theory]
     [InlineData("longreach")]
+    [InlineData("longreach-second")]
     [InlineData("harbour-lane")]
     [InlineData("linden-court")]
     public void A_shipped_house_ranks_as_it_did(string house) => Golden.Check(Print(Judged.House(house)), "tests", "ScoreRules.Tests", "Golden", house + ".txt");

@@ -48,8 +48,10 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             MeantFor = statement.Find(HouseGrammar.MeantFor)?.Content.Text,
             UnsuitableFor = Unsuitable(statement),
             Judgements = statement.Find(HouseGrammar.AllowsItsAuthors) is { } allowed ? Count(allowed.Content, 0) : null,
+            AcceptsEvenLoad = statement.Has(HouseGrammar.AcceptsEvenLoad),
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
+            Person = statement.Find(HouseGrammar.Person) is { } person ? new PersonBinder(context).Bind(person, statement) : null,
         };
     }
 
@@ -72,7 +74,6 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
         (ClauseSpec Spec, string What)[] later =
         [
             (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"),
-            (HouseGrammar.Person, "ruleset: person"), (HouseGrammar.AcceptsEvenLoad, "ruleset: accepts an even load"),
         ];
         foreach (var line in statement.Lines)
         {

@@ -9,15 +9,8 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds movements: names first, then targets and facts.</summary>
 internal sealed class MovementBinder(BindContext context, InfoBinder info)
 {
-    private static readonly (ClauseSpec Spec, string What)[] Geometry =
-    [
-        (MovementGrammar.Keeps, "movement: keeps"), (MovementGrammar.ButKeeps, "movement: keeps"), (MovementGrammar.Moves, "movement: moves"),
-        (MovementGrammar.ButMoves, "movement: moves"), (MovementGrammar.Pulley, "movement: pulley"), (MovementGrammar.ButPulley, "movement: pulley"),
-        (MovementGrammar.FootLine, "movement: foot line"), (MovementGrammar.ExternalLoad, "movement: external load"), (MovementGrammar.Band, "movement: band"),
-        (MovementGrammar.CamRadius, "movement: cam radius"), (HouseGrammar.AcceptsEvenLoad, "movement: accepts an even load"),
-    ];
-
     private readonly FactBinder facts = new(context);
+    private readonly GeometryBinder geometry = new(context);
     private readonly List<(StatementSyntax Statement, NameSyntax Name)> declared = [];
 
     /// <summary>Declares the names of all movements.</summary>
@@ -52,6 +45,7 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
         // A line that could not be read may have been the one that says what it is like or trains.
         var unread = statement.IsWhole ? null : statement.HeadLocation;
         var bound = facts.Bind(statement).ToImmutableArray();
+        var lines = geometry.Bind(statement).ToImmutableArray();
         return new MovementDeclaration(info.Bind(statement, name))
         {
             Synonyms = [.. statement.All(VocabularyGrammar.AlsoKnownAs).SelectMany(line => line.Content).Select(synonym => synonym.Text)],
@@ -59,8 +53,9 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
             LikeLocation = like is null ? unread : statement.At(like.Content.Span),
             Trains = [.. (trains?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
             TrainsLocation = trains is null ? unread : statement.At(trains.Span),
-            IsWhole = statement.IsWhole && bound.Length == FactBinder.CountOf(statement),
+            IsWhole = statement.IsWhole && bound.Length == FactBinder.CountOf(statement) && lines.Length == GeometryBinder.CountOf(statement),
             Facts = bound,
+            Geometry = lines,
         };
     }
 
@@ -78,12 +73,9 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
 
     private void NoteLater(StatementSyntax statement)
     {
-        foreach (var line in statement.Lines)
+        foreach (var line in statement.Lines.Where(line => line.Spec == HouseGrammar.AcceptsEvenLoad))
         {
-            if (Array.Find(Geometry, pair => pair.Spec == line.Spec).What is { } what)
-            {
-                context.Later.Add(what, statement.At(line.Span));
-            }
+            context.Later.Add("movement: accepts an even load", statement.At(line.Span));
         }
     }
 }

@@ -106,11 +106,11 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
         };
     }
 
-    private string? Listed() => names.Count switch
+    private string Listed() => names.Count switch
     {
         0 => $"nothing in these files is {what}",
         <= MostListed => $"known here: {string.Join(", ", names)}",
-        _ => null,
+        _ => "scorerules words lists all that are known here",
     };
 
     private Diagnostic Gone(NameSyntax name, StatementSyntax statement, Overlays.DroppedName dropped) =>

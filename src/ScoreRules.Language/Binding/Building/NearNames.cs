@@ -50,7 +50,7 @@ internal static class NearNames
         foreach (var (first, second) in Pairs(names, words))
         {
             var (before, place) = (table.LocationOf(first)!, table.LocationOf(second)!);
-            if (!(before.Source.IsShared && place.Source.IsShared))
+            if (before.Source.IsOwn || place.Source.IsOwn)
             {
                 Add(context, first, second, place, before);
             }

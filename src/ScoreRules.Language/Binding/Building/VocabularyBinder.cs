@@ -14,7 +14,6 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
     /// <summary>Name of the attribute that the program computes: likeness between a movement and its target's benchmark, in %.</summary>
     public const string LikenessName = "likeness to the benchmark";
 
-    private static readonly SourceText BuiltIn = new("(built in)", "attribute " + LikenessName + "\n  in %\n");
     private static readonly ImmutableArray<Syntax.Tree.ClauseSpec> Kinds = VocabularyGrammar.Attribute.OneOf;
     private readonly List<AttributeDefinition> attributes = [];
 
@@ -47,6 +46,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         }
 
         AddLikeness();
+        AddDerived();
         return [.. attributes];
     }
 
@@ -183,17 +183,31 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         }
     }
 
-    private void AddLikeness()
+    private void AddLikeness() =>
+        AddBuiltIn(LikenessName, "%", "how alike a movement and its target's benchmark are, 100% for the benchmark itself; worked out by the program", isDerived: false);
+
+    // A house may have a word of its own for something; its word stands.
+    private void AddDerived()
     {
-        var place = BuiltIn.At(BuiltIn.LineSpan(1));
-        var likeness = new AttributeDefinition(new StatementInfo("attribute", LikenessName, place), AttributeKind.Measure)
+        foreach (var (name, unit, description) in DerivedAttributes.All.Where(derived => context.Attributes.TryFind(derived.Name) is null))
+        {
+            AddBuiltIn(name, unit, description, isDerived: true);
+        }
+    }
+
+    private void AddBuiltIn(string name, string unit, string description, bool isDerived)
+    {
+        var source = new SourceText("(built in)", $"attribute {name}\n  in {unit}\n");
+        var place = source.At(source.LineSpan(1));
+        var attribute = new AttributeDefinition(new StatementInfo("attribute", name, place), AttributeKind.Measure)
         {
             Index = attributes.Count,
-            Unit = "%",
+            Unit = unit,
             IsWorkedOut = true,
-            Description = "how alike a movement and its target's benchmark are, 100% for the benchmark itself; worked out by the program",
+            IsDerived = isDerived,
+            Description = description,
         };
-        context.Attributes.Add(LikenessName, place, likeness);
-        attributes.Add(likeness);
+        context.Attributes.Add(name, place, attribute);
+        attributes.Add(attribute);
     }
 }

@@ -36,9 +36,9 @@ internal static class HouseGrammar
         select new BaseSyntax(name, version));
 
     public static readonly ClauseSpec<PersonSyntax> Person = new("person",
-        from mass in Values.Measure
+        from mass in Values.Quantity
         from comma in Primitives.Comma
-        from stature in Values.Measure
+        from stature in Values.Quantity
         from secondComma in Primitives.Comma
         from sex in Names.Single
         select new PersonSyntax(mass, stature, sex));

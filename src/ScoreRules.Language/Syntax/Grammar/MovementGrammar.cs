@@ -20,9 +20,13 @@ internal static class MovementGrammar
     public static readonly ClauseSpec<DirectionSyntax[]> Pulley = new("pulley", FactParsers.Directions);
     public static readonly ClauseSpec<DirectionSyntax[]> ButPulley = new("but pulley", FactParsers.Directions);
     public static readonly ClauseSpec<DirectionSyntax[]> FootLine = new("foot line", FactParsers.Directions);
-    public static readonly ClauseSpec<ValueSyntax> ExternalLoad = new("external load", Values.MeasuredValue);
+    public static readonly ClauseSpec<DirectionSyntax[]> ButFootLine = new("but foot line", FactParsers.Directions);
+    public static readonly ClauseSpec<ValueSyntax> ExternalLoad = new("external load", Values.Value);
+    public static readonly ClauseSpec<ValueSyntax> ButExternalLoad = new("but external load", Values.Value);
     public static readonly ClauseSpec<PairSyntax[]> Band = new("band", FactParsers.Pairs);
+    public static readonly ClauseSpec<PairSyntax[]> ButBand = new("but band", FactParsers.Pairs);
     public static readonly ClauseSpec<PairSyntax[]> CamRadius = new("cam radius", FactParsers.Pairs);
+    public static readonly ClauseSpec<PairSyntax[]> ButCamRadius = new("but cam radius", FactParsers.Pairs);
 
     public static readonly ClauseSpec<NameSyntax> JustBelow = new("just below", Names.Single);
     public static readonly ClauseSpec<NameSyntax> JustAbove = new("just above", Names.Single);
@@ -39,7 +43,8 @@ internal static class MovementGrammar
         [
             VocabularyGrammar.AlsoKnownAs.Repeat(), Like.May(), Trains.May(), Facts.Repeat(), ButFacts.Repeat(), GuessedFacts.Repeat(),
             ButGuessedFacts.Repeat(), Keeps.Repeat(), ButKeeps.Repeat(), Moves.Repeat(), ButMoves.Repeat(), Pulley.May(), ButPulley.May(),
-            FootLine.May(), ExternalLoad.May(), Band.May(), CamRadius.May(), HouseGrammar.AcceptsEvenLoad.May(), .. Uniform.Lines,
+            FootLine.May(), ButFootLine.May(), ExternalLoad.May(), ButExternalLoad.May(), Band.May(), ButBand.May(), CamRadius.May(), ButCamRadius.May(),
+            HouseGrammar.AcceptsEvenLoad.May(), .. Uniform.Lines,
         ],
     };
 

@@ -25,15 +25,14 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     {
         var tokens = new List<Token<TokenKind>>();
         scanner.Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, (statement.Title, statement.Section));
-        var complete = true;
-        while (EndsInComma(tokens) && complete)
+        while (EndsInComma(tokens) && GoOn(lines, ref at, tokens, statement))
         {
-            complete = GoOn(lines, ref at, tokens, statement);
         }
 
+        TakeCommaOut(spec, lines, at, tokens, statement);
         var readable = tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad);
         ReportLength(line, tokens.Count, statement);
-        var clause = readable ? Parse(spec, line, tokens, statement, guessed || !complete) : null;
+        var clause = readable ? Parse(spec, line, tokens, statement, guessed) : null;
         if (clause is null)
         {
             var named = tokens.Count > 0 && tokens[0].Kind is TokenKind.Word or TokenKind.Quoted or TokenKind.Bad;
@@ -62,12 +61,9 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     // A line that ends with a comma goes on in the next line, unless that line starts with a clause word: then the comma is the fault.
     private bool GoOn(LineView[] lines, ref int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
     {
-        var next = at + 1 < lines.Length ? lines[at + 1] : default;
-        var isClause = next.Kind == LineKind.Inner && StarterTables.LinesOf(statement.Spec).Match(source.Text, next.Content) is not null;
-        if (next.Kind != LineKind.Inner || isClause || StartsAnotherFact(tokens, next))
+        var next = Next(lines, at);
+        if (next.Kind != LineKind.Inner || IsClause(next, statement) || StartsAnotherFact(tokens, next))
         {
-            ReportComma(tokens[^1], isClause ? next : null, statement);
-            tokens.RemoveAt(tokens.Count - 1);
             return false;
         }
 
@@ -75,6 +71,24 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
         scanner.Scan(next.Content, ScanMode.Tokens, tokens, (statement.Title, statement.Section));
         return true;
     }
+
+    // A line that cannot be read without its last comma lacks what should follow it; that is told where the line is parsed.
+    private void TakeCommaOut(ClauseSpec spec, LineView[] lines, int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    {
+        if (!EndsInComma(tokens) || (tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad) && spec.Parse(new TokenList<TokenKind>([.. tokens[..^1]]), default) is null))
+        {
+            return;
+        }
+
+        var next = Next(lines, at);
+        ReportComma(tokens[^1], IsClause(next, statement) ? next : null, statement);
+        tokens.RemoveAt(tokens.Count - 1);
+    }
+
+    private static LineView Next(LineView[] lines, int at) => at + 1 < lines.Length ? lines[at + 1] : default;
+
+    private bool IsClause(LineView next, StatementBuilder statement) =>
+        next.Kind == LineKind.Inner && StarterTables.LinesOf(statement.Spec).Match(source.Text, next.Content) is not null;
 
     // A list of names cannot go on with "stretch is 4"; facts joined by commas can.
     private bool StartsAnotherFact(List<Token<TokenKind>> tokens, LineView next) =>

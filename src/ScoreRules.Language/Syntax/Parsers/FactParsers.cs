@@ -37,22 +37,22 @@ internal static class FactParsers
     /// <summary>Angles moved through, with commas between.</summary>
     public static TokenListParser<TokenKind, AngleSyntax[]> Turns { get; } =
         (from joint in Names.Single
-         from start in Values.BareDegrees
+         from start in Values.Quantity
          from to in To
          from end in Values.Degrees
          select new AngleSyntax(joint, start, end)).CommaList();
 
     /// <summary>Distances in directions.</summary>
     public static TokenListParser<TokenKind, DirectionSyntax[]> Directions { get; } =
-        (from distance in Values.Measure
+        (from distance in Values.Quantity
          from direction in Names.Single
          select new DirectionSyntax(distance, direction)).CommaList();
 
     /// <summary>Quantities at other quantities.</summary>
     public static TokenListParser<TokenKind, PairSyntax[]> Pairs { get; } =
-        (from value in Values.Measure
+        (from value in Values.Quantity
          from word in Primitives.Phrase("at")
-         from at in Values.Measure
+         from at in Values.Quantity
          select new PairSyntax(value, at)).CommaList();
 
     private static SourceSpan SpanOf(NameSyntax attribute, OperandSyntax[] operands) =>

@@ -53,12 +53,6 @@ internal static class Values
         from unit in ExpectedUnit
         select With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
 
-    /// <summary>A number of degrees that may go without its sign, because another one in its line has it.</summary>
-    public static TokenListParser<TokenKind, QuantitySyntax> BareDegrees { get; } =
-        from number in Number
-        from sign in DegreeSign.OptionalOrDefault(default)
-        select number with { Unit = "°" };
-
     /// <summary>A number that must carry % .</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Percent { get; } =
         from number in Number

@@ -10,17 +10,24 @@ namespace ScoreRules.Mechanics.Statics;
 /// <summary>From a mechanism to the moment about its working joint over the lifting phase. Rigid segments, no speed.</summary>
 public static class StaticSolver
 {
-    /// <summary>The profile of a movement. Never throws for numbers of a mechanism: what cannot be is refused in the findings.</summary>
+    /// <summary>The profile of a movement. Never throws for what a mechanism says: what cannot be is refused in the findings.</summary>
     /// <param name="mechanism">The movement.</param>
     /// <param name="steps">Number of evenly spaced angles, 3 or more.</param>
+    /// <exception cref="ArgumentOutOfRangeException">Fewer than 3 steps.</exception>
     public static MomentProfile Solve(Mechanism mechanism, int steps = MomentCurve.Steps)
     {
         ArgumentOutOfRangeException.ThrowIfLessThan(steps, 3);
         var ledger = new Ledger();
+        var curve = Solve(StandingPosture.Complete(mechanism, ledger), ledger, steps);
+        return ledger.Close(mechanism, ledger.IsStopped ? null : curve);
+    }
+
+    private static MomentCurve? Solve(Mechanism mechanism, Ledger ledger, int steps)
+    {
         ledger.Object(InputChecks.Of(mechanism));
         if (ledger.IsStopped)
         {
-            return ledger.Close(mechanism, null);
+            return null;
         }
 
         var setup = LoadSettling.Settle(Prepare(mechanism, ledger), ledger);
@@ -28,12 +35,12 @@ public static class StaticSolver
         ledger.Object(PostureChecks.Of(setup));
         if (ledger.IsStopped)
         {
-            return ledger.Close(mechanism, null);
+            return null;
         }
 
         var curve = Curve(setup, method, steps);
         ledger.Object(CurveChecks.Of(setup, curve));
-        return ledger.Close(mechanism, ledger.IsStopped ? null : curve);
+        return curve;
     }
 
     private static Setup Prepare(Mechanism mechanism, Ledger ledger)

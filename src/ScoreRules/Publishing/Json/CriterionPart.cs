@@ -7,6 +7,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Origin">Where the fact comes from.</param>
 /// <param name="FactFile">File that states the fact.</param>
 /// <param name="FactLine">Line that states the fact.</param>
+/// <param name="ClearOrder">Whether mechanics can tell it from the benchmark; null where the fact is not derived or not known.</param>
 /// <param name="Weight">Weight as written.</param>
 /// <param name="WeightBasis">Where a weight that no number states comes from; null for one that a number states.</param>
 /// <param name="Worth">Worth of the value, 0 to 1.</param>
@@ -19,6 +20,7 @@ public sealed record CriterionPart(
     string Origin,
     string? FactFile,
     int? FactLine,
+    bool? ClearOrder,
     double Weight,
     string? WeightBasis,
     double Worth,

@@ -98,7 +98,7 @@ internal sealed class JsonParts(Explainer explainer)
 
     private static CriterionPart Criterion(CriterionExplanation criterion) => new(
         criterion.Criterion.Name, criterion.Attribute.Name, FactText.Value(criterion.Attribute, criterion.Fact.Value), Origin(criterion.Fact.Origin),
-        criterion.Fact.Location?.Path, criterion.Fact.Location?.Line, criterion.Weight, Sentences.Basis(criterion.Basis), criterion.Worth, criterion.Points, Rule(criterion.Criterion.Info));
+        criterion.Fact.Location?.Path, criterion.Fact.Location?.Line, criterion.IsApart, criterion.Weight, Sentences.Basis(criterion.Basis), criterion.Worth, criterion.Points, Rule(criterion.Criterion.Info));
 
     private static string Origin(Catalogue.FactOrigin origin) => origin switch
     {
@@ -108,6 +108,8 @@ internal sealed class JsonParts(Explainer explainer)
         Catalogue.FactOrigin.WorkedOut => "worked out",
         Catalogue.FactOrigin.Computed => "computed",
         Catalogue.FactOrigin.Profile => "profile",
+        Catalogue.FactOrigin.Derived => "derived",
+        Catalogue.FactOrigin.DerivedOnAssumption => "derived, even load assumed",
         _ => "not recorded",
     };
 

@@ -28,7 +28,7 @@ internal static class ClauseForms
         [typeof(ClauseSpec<ChangedWeightSyntax>)] = "\"half as much\" | \"twice as much\" | number, \"times\", \"as much\" | weight",
         [typeof(ClauseSpec<SaySyntax>)] = "meaning",
         [typeof(ClauseSpec<DirectionSyntax[]>)] = "distance, { \",\", distance }",
-        [typeof(ClauseSpec<PairSyntax[]>)] = "measure, \"at\", measure, { \",\", measure, \"at\", measure }",
+        [typeof(ClauseSpec<PairSyntax[]>)] = "quantity, \"at\", quantity, { \",\", quantity, \"at\", quantity }",
     }.ToFrozenDictionary();
 
     private static readonly FrozenDictionary<ClauseSpec, string> Own = new Dictionary<ClauseSpec, string>
@@ -38,7 +38,7 @@ internal static class ClauseForms
         [HouseGrammar.Checked] = "date, \"by\", text",
         [HouseGrammar.ExplainsWith] = "number, ( \"reasons in favour\" | \"reason in favour\" ), \",\", number, \"against\"",
         [HouseGrammar.AllowsItsAuthors] = "number, ( \"personal judgements\" | \"personal judgement\" )",
-        [HouseGrammar.Person] = "measure, \",\", measure, \",\", name",
+        [HouseGrammar.Person] = "quantity, \",\", quantity, \",\", name",
         [HouseGrammar.Philosophy.FirstLine] = "[ text ]",
         [VocabularyGrammar.Rated] = "number, \"to\", number",
         [VocabularyGrammar.InUnit] = "unit",
@@ -52,7 +52,6 @@ internal static class ClauseForms
         [RuleGrammar.Shown] = "\"above the ranking\" | \"beside the name\" | \"on the card\" | \"at the foot\"",
         [EvidenceGrammar.PrinciplesMayBeOff] = "points",
         [EvidenceGrammar.OneStandardDeviationIsWorth] = "\"unknown\" | measure, [ doubt ]",
-        [MovementGrammar.ExternalLoad] = "\"unknown\" | measure, [ doubt ]",
         [EvidenceGrammar.LoneStudyAdds] = "points, \"of doubt\"",
         [EvidenceGrammar.Spreads] = "share, \"alike\"",
         [EvidenceGrammar.Compares] = "\"movements\" | \"classes of\", name | \"amounts of\", name",

@@ -91,6 +91,30 @@ public sealed class EntryCheckTests
         profile.Missing.Select(input => input.Name).ShouldBe(["band stiffness", "band slack length"]);
     }
 
+    // 35 - 110 + 100 = 25 and 0: with the ankle left out it follows from the other three.
+    [Fact]
+    public void Of_four_joints_of_a_standing_body_the_fourth_follows()
+    {
+        var whole = WithPitch(Lifts.Squat(35, 110, 100, 80), 25);
+        var open = whole with
+        {
+            Start = new Posture(whole.Start.Degrees.Remove(JointMotion.AnkleDorsiflexion)),
+            End = new Posture(whole.End.Degrees.Remove(JointMotion.AnkleDorsiflexion).SetItem(JointMotion.TrunkPitch, 0)),
+        };
+        var profile = StaticSolver.Solve(open);
+        profile.Curve.ShouldNotBeNull().Points.ShouldBe(StaticSolver.Solve(whole).Curve!.Points);
+        profile.Inputs.ShouldContain(new InputUse("ankle dorsiflexion at the start, from the other three", 35, "°", InputOrigin.Derived));
+    }
+
+    [Fact]
+    public void Two_open_joints_of_a_standing_body_are_named()
+    {
+        var squat = Lifts.Squat(35, 110, 100, 80);
+        var profile = StaticSolver.Solve(squat with { Start = new Posture(squat.Start.Degrees.Remove(JointMotion.AnkleDorsiflexion).Remove(JointMotion.HipFlexion)) });
+        profile.Curve.ShouldBeNull();
+        profile.Missing.Single().Name.ShouldBe("hip flexion and ankle dorsiflexion at the start");
+    }
+
     private static Mechanism Case(string name) => name switch
     {
         "mass" => Curl with { Person = new Person(-80, 1.8, Sex.Male) },

@@ -55,6 +55,11 @@ public sealed class StrainTests
         SpineStrain.Peak(Lifts.Hinge(new Resistance.Weight(40), LoadPoint.Shoulders)).ShouldNotBeNull().ShouldBe(own + (40 * 9.81 * 0.82 * trunk), 1e-9);
     }
 
+    // A weight on the thighs or a pad on the hips does not hang on the trunk.
+    [Fact]
+    public void A_weight_on_the_thighs_does_not_bend_the_trunk() =>
+        SpineStrain.Peak(Lifts.Calf(ScoreRules.Mechanics.Statics.BallOfFoot.Default) with { Resistance = new Resistance.Weight(60), LoadPoint = LoadPoint.Thigh }).ShouldBe(0);
+
     [Fact]
     public void A_pad_under_the_trunk_spares_the_spine() =>
         SpineStrain.Peak(Lifts.Hinge(new Resistance.Weight(40), LoadPoint.Shoulders) with { IsTrunkSupported = true }).ShouldBe(0);

@@ -46,8 +46,8 @@ public sealed class WordMutantTests
     private static bool IsKnownGap(WordMutant mutant, ExampleHouse house) => house.Text.Slice(house.Text.LineSpan(house.Text.LineOf(mutant.Place.Start))).StartsWith("change say ", StringComparison.Ordinal);
 
     // Sentences with another meaning that an author may as well want: a share or a number of movements, a word in points or in points and more.
-    // Posture without "but" is posture all the same; it has no effect yet.
-    private static bool IsSound(WordMutant mutant) => Array.Exists(["%", "within", "but"], word => mutant.Told.EndsWith($" without \"{word}\"", StringComparison.Ordinal));
+    // The first of two angles may go without its sign, and posture that replaces nothing without "but".
+    private static bool IsSound(WordMutant mutant) => Array.Exists(["%", "within", "but", "°"], word => mutant.Told.EndsWith($" without \"{word}\"", StringComparison.Ordinal));
 
     // A line whose only word is gone is blank, so the message stands in the line that is left alone by it.
     private static bool StandsThere(WordMutant mutant, ExampleHouse house, Diagnostic finding)

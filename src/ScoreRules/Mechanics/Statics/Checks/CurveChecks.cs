@@ -21,7 +21,7 @@ internal static class CurveChecks
 
         return curve.Points.All(point => Math.Abs(point.Moment) < 1e-9)
             ? [Refuse(FindingKind.BadNumber, "Nothing loads the working joint: the moment is 0 at every angle.", "State the load, where it acts, or how much of the body's weight is carried.")]
-            : [.. Tables(setup, curve), .. Start(curve)];
+            : [.. Tables(setup, curve), .. Start(setup, curve)];
     }
 
     private static IEnumerable<MechanicsFinding> Tables(Setup setup, MomentCurve curve)
@@ -54,19 +54,20 @@ internal static class CurveChecks
     private static double Length(Setup setup, Pull.ToAnchor band, double part) =>
         (Places.LoadPoint(setup, Bodies.JointAngles.Between(setup.Start, setup.End, part)) - band.Anchor).Length;
 
-    private static IEnumerable<MechanicsFinding> Start(MomentCurve curve)
+    private static IEnumerable<MechanicsFinding> Start(Setup setup, MomentCurve curve)
     {
         var peak = Peaks.Of(curve).Moment;
         if (peak <= 0)
         {
-            yield return Warn(FindingKind.SignAtStart, "The load helps the target at every angle.", "Check the working joint, the direction of the range and the line of pull.");
+            yield return Warn(FindingKind.SignAtStart, "The load helps the target at every angle.", "Check the working joint, the direction of the range and the line of pull.", setup.Working);
         }
         else if (curve.Points[0].Moment < -StartTolerance * peak)
         {
             yield return Warn(
                 FindingKind.SignAtStart,
                 $"At the start the load helps instead of opposing: {Number(curve.Points[0].Moment)} N m at {Number(curve.Points[0].AngleDegrees)}°.",
-                "Check the posture at the start and the position of weight or pulley.");
+                "Check the posture at the start and the position of weight or pulley.",
+                setup.Working);
         }
     }
 }

@@ -17,18 +17,19 @@ internal static class InputChecks
         var (start, end) = (mechanism.Start[mechanism.WorkingJoint], mechanism.End[mechanism.WorkingJoint]);
         if (!mechanism.Moving.Contains(mechanism.WorkingJoint))
         {
-            yield return Refuse(FindingKind.Range, $"The working joint does not move: no range of {word} is stated.", $"State where {word} begins and ends.");
+            yield return Refuse(FindingKind.Range, $"The working joint does not move: no range of {word} is stated.", $"State where {word} begins and ends.", mechanism.WorkingJoint);
         }
         else if (Math.Abs(end - start) < 1e-9)
         {
-            yield return Refuse(FindingKind.Range, $"The range of {word} is zero: it begins and ends at {Number(start)}°.", "State two different angles, or choose the joint that moves.");
+            yield return Refuse(FindingKind.Range, $"The range of {word} is zero: it begins and ends at {Number(start)}°.", "State two different angles, or choose the joint that moves.", mechanism.WorkingJoint);
         }
         else if (mechanism.Target is { } side && (end > start) != (side == TargetSide.Raises))
         {
             yield return Refuse(
                 FindingKind.Range,
                 $"The range of {word} runs from {Number(start)}° to {Number(end)}°, but the target's muscles turn the joint the other way.",
-                "State the lifting phase: swap start and end.");
+                "State the lifting phase: swap start and end.",
+                mechanism.WorkingJoint);
         }
     }
 

@@ -30,14 +30,16 @@ internal static class JointLimitChecks
             return Refuse(
                 FindingKind.JointLimit,
                 $"No joint does {word} {Number(degrees)}°: the widest value is {Number(limit.WidestDegrees)}° ({limit.Source}).",
-                "Joint angles are measured segment against segment; an angle of a pad or of the room belongs into trunk pitch.");
+                "Joint angles are measured segment against segment; an angle of a pad or of the room belongs into trunk pitch.",
+                limit.Motion);
         }
 
         return limit.IsPastUsual(degrees) || (left < Close && degrees != limit.UsualDegrees && IsLargeSide(limit, degrees))
             ? Warn(
                 FindingKind.JointLimit,
                 $"Few people reach {word} {Number(degrees)}°: usual is {Number(limit.UsualDegrees)}°, the widest value {Number(limit.WidestDegrees)}° ({limit.Source}).",
-                limit.Motion == JointMotion.HipFlexion ? "Part of this is the pelvis turning; check the angle." : "Check the angle.")
+                limit.Motion == JointMotion.HipFlexion ? "Part of this is the pelvis turning; check the angle." : "Check the angle.",
+                limit.Motion)
             : null;
     }
 
@@ -53,7 +55,8 @@ internal static class JointLimitChecks
             yield return Refuse(
                 FindingKind.JointLimit,
                 $"The hamstrings do not allow hip flexion {Number(hip)}° with knee flexion {Number(knee)}°: about {Number(most)}° is the most (from memory).",
-                "Bend the knee more or flex the hip less.");
+                "Bend the knee more or flex the hip less.",
+                JointMotion.HipFlexion);
         }
     }
 

@@ -29,7 +29,8 @@ internal static class PostureChecks
             yield return Warn(
                 FindingKind.HangingWeight,
                 $"A free weight hangs straight down, but the upper arm begins {Number(room)}° from vertical in the room.",
-                $"Shoulder flexion less trunk pitch must be 0 where the weight hangs: state shoulder flexion {Number(angles[JointMotion.TrunkPitch])}°, or say that a pad carries the upper arm.");
+                $"Shoulder flexion less trunk pitch must be 0 where the weight hangs: state shoulder flexion {Number(angles[JointMotion.TrunkPitch])}°, or say that a pad carries the upper arm.",
+                JointMotion.ShoulderFlexion);
         }
     }
 
@@ -48,7 +49,8 @@ internal static class PostureChecks
                 yield return Warn(
                     FindingKind.ChainSum,
                     $"On flat feet the trunk pitch at the {name} must be {Number(sum)}°, but {Number(pitch)}° is stated.",
-                    "Trunk pitch = ankle dorsiflexion - knee flexion + hip flexion; change one of the four. The curve is worked out with the joints as stated.");
+                    "Trunk pitch = ankle dorsiflexion - knee flexion + hip flexion; change one of the four. The curve is worked out with the joints as stated.",
+                    JointMotion.TrunkPitch);
             }
         }
     }

@@ -47,6 +47,7 @@ internal static class LoadSettling
             return setup;
         }
 
+        UsePlace("pulley", pulley, ledger);
         var newtons = ledger.Take("cable tension", "N", cable.Newtons, UsualLoads.CableNewtons, LoadGain) / setup.Mechanism.SharedBy;
         return setup with { LoadNewtons = newtons, Load = new Pull.ToPulley(newtons, Places.FirstMovingJoint(setup) + pulley) };
     }
@@ -57,6 +58,13 @@ internal static class LoadSettling
         {
             ledger.Lack("anchor position", "An anchor position would make the load profile computable.");
             return setup;
+        }
+
+        UsePlace("anchor", anchor, ledger);
+        if (band.Law is BandLaw.Linear law)
+        {
+            ledger.Use("band stiffness", "N/m", law.NewtonsPerMetre, InputOrigin.Stated);
+            ledger.Use("band slack length", "m", law.SlackMetres, InputOrigin.Stated);
         }
 
         var at = Places.FirstMovingJoint(setup) + anchor;
@@ -85,8 +93,20 @@ internal static class LoadSettling
 
     private static Setup WithSled(Setup setup, Resistance.Sled sled, Ledger ledger)
     {
+        if (sled.SlopeDegrees is { } slope)
+        {
+            ledger.Use("slope of the track", "°", slope, InputOrigin.Stated);
+        }
+
         var kilograms = ledger.Take("sled load", "kg", sled.Kilograms, setup.Body.Person.MassKilograms, LoadGain);
         return setup with { LoadNewtons = kilograms * BodyConstants.Gravity * Slope.Sine(sled) / setup.Mechanism.SharedBy };
+    }
+
+    private static void UsePlace(string name, Vector3 place, Ledger ledger)
+    {
+        ledger.Use($"{name} forward", "m", place.X, InputOrigin.Stated);
+        ledger.Use($"{name} up", "m", place.Y, InputOrigin.Stated);
+        ledger.Use($"{name} out", "m", place.Z, InputOrigin.Stated);
     }
 
     private static Setup WithBody(Setup setup, Ledger ledger)

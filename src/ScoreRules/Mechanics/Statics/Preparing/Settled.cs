@@ -11,6 +11,7 @@ internal static class Settled
     public static Setup? Of(Mechanism mechanism)
     {
         var ledger = new Ledger();
+        mechanism = StandingPosture.Complete(mechanism, ledger);
         ledger.Object(InputChecks.Of(mechanism));
         if (ledger.IsStopped)
         {

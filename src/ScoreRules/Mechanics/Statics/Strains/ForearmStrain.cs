@@ -1,4 +1,5 @@
 using ScoreRules.Mechanics.Bodies;
+using ScoreRules.Mechanics.Statics.Checks;
 
 namespace ScoreRules.Mechanics.Statics.Strains;
 
@@ -14,10 +15,10 @@ public static class ForearmStrain
 
     /// <summary>What is forced at the worse end of the lifting phase: by rotation beyond what is free, then by tilt.</summary>
     /// <param name="mechanism">A movement with a fixed handle.</param>
-    /// <returns>Null for a free handle.</returns>
+    /// <returns>Null for a free handle or when a number cannot be.</returns>
     public static ForcedRotation? Of(Mechanism mechanism)
     {
-        if (mechanism.FixedHandle is not { Length: > 0 } handle)
+        if (mechanism.FixedHandle is not { Length: > 0, IsFinite: true } handle || NumberChecks.Of(mechanism).Any())
         {
             return null;
         }

@@ -51,19 +51,20 @@ public static class SpineStrain
 
     private static Vector3 Load(Setup setup, in JointAngles angles, Vector3 shoulder, Vector3 disc)
     {
-        if (setup.Mechanism.LoadPoint == LoadPoint.Pelvis)
-        {
-            return Vector3.Zero;
-        }
-
         var sides = setup.Mechanism.SharedBy;
-        if (setup.Mechanism.Method is not (MomentMethod.OpenArm or MomentMethod.InLine))
+        if (setup.Mechanism.Method is MomentMethod.OpenArm or MomentMethod.InLine)
         {
-            return (shoulder - disc).Cross(sides * setup.LoadNewtons * Vector3.Down);
+            var point = Places.LoadPoint(setup, angles);
+            return (shoulder + point - disc).Cross(sides * setup.Load.At(point));
         }
 
-        var point = Places.LoadPoint(setup, angles);
-        return (shoulder + point - disc).Cross(sides * setup.Load.At(point));
+        var held = setup.Mechanism.LoadPoint switch
+        {
+            LoadPoint.Pelvis or LoadPoint.Thigh or LoadPoint.Shin or LoadPoint.Foot => disc,
+            LoadPoint.Trunk => TrunkOverHips.HeldAgainstTrunk * shoulder,
+            _ => shoulder,
+        };
+        return (held - disc).Cross(sides * setup.LoadNewtons * Vector3.Down);
     }
 
     private static Rotation TrunkOf(Setup setup, in JointAngles angles) => setup.Mechanism.Method == MomentMethod.FootReaction
