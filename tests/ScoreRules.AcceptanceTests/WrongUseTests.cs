@@ -14,7 +14,7 @@ public sealed class WrongUseTests
     [InlineData("There is no target \"hamstrngs\". Did you mean \"hamstrings\"?", "rank", "rulesets/longreach", "--target", "hamstrngs")]
     [InlineData("is not ranked there. It trains hamstrings", "explain", "rulesets/longreach", "seated leg curl", "--target", "calves")]
     [InlineData("There is no option \"--bogus\"", "check", "rulesets/longreach", "--bogus")]
-    [InlineData("There is no form \"yaml\". Forms are: text, json.", "rank", "rulesets/longreach", "--format", "yaml")]
+    [InlineData("There is no form \"yaml\". Forms are: text, json, markdown, csv.", "rank", "rulesets/longreach", "--format", "yaml")]
     [InlineData("Which movement?", "explain", "rulesets/longreach")]
     [InlineData("Too many names", "explain", "rulesets/longreach", "seated", "leg", "curl")]
     [InlineData("HOUSE MOVEMENT is missing", "explain")]

@@ -17,7 +17,7 @@ internal static class RankCommand
         var profile = CommonOptions.Profile();
         var date = CommonOptions.Date();
         var despite = new Option<bool>("--despite-errors") { Description = "Rank by what could be read; says what is left out of account, and ends with exit code 1." };
-        var format = CommonOptions.Format("text", "json");
+        var format = CommonOptions.Format("text", "json", "markdown", "csv");
         var color = CommonOptions.Color();
         var command = new Command("rank", "Ranks the movements of a house, each placement with its reasons.") { house, target, profile, date, despite, format, color };
         command.SetAction(parsed =>
@@ -38,7 +38,13 @@ internal static class RankCommand
 
         var rankings = TargetChoice.Of(judgement, targets);
         FindingsPrinter.Print([.. judgement.Findings.Where(finding => finding.Severity != Severity.Error)], screen.Message, brief: false);
-        screen.Result(format == "json" ? JudgementJson.Rank(judgement, rankings) : new RankingText(judgement).Print(rankings));
+        screen.Result(format switch
+        {
+            "json" => JudgementJson.Rank(judgement, rankings),
+            "markdown" => new RankingMarkdown(judgement).Print(rankings),
+            "csv" => new RankingCsv(judgement).Print(rankings),
+            _ => new RankingText(judgement).Print(rankings),
+        });
         return judgement.HasErrors ? ExitCode.Findings : ExitCode.Fine;
     }
 }

@@ -22,8 +22,6 @@ internal static class LineParts
     public const string Head = "head";
 
     private static readonly ImmutableArray<ClauseSpec> Facts = [MovementGrammar.Facts, MovementGrammar.ButFacts, MovementGrammar.GuessedFacts, MovementGrammar.ButGuessedFacts];
-    private static readonly ImmutableArray<ClauseSpec> Types = [VocabularyGrammar.Rated, VocabularyGrammar.InUnit, VocabularyGrammar.OneOf, VocabularyGrammar.SomeOf, VocabularyGrammar.SomeOfTheMuscles, VocabularyGrammar.YesOrNo];
-    private static readonly ImmutableArray<ClauseSpec> Beliefs = [Uniform.Sure, Uniform.Probable, Uniform.Shaky];
     private static readonly ImmutableArray<ClauseSpec> Uses = [EvidenceGrammar.ShowIt, EvidenceGrammar.WeighIt, EvidenceGrammar.LetItDecide];
 
     /// <summary>The parts of a statement, in order.</summary>
@@ -62,8 +60,8 @@ internal static class LineParts
         : spec == HouseGrammar.UnsuitableFor || spec == QuestionGrammar.Audience ? Widened
         : spec == OverlayGrammar.Points || spec == OverlayGrammar.NeverAbove || spec == OverlayGrammar.NeverBelow ? Head
         : spec == Reach.Always ? Reach.When.Starter
-        : Types.Contains(spec) ? "type"
-        : Beliefs.Contains(spec) ? "belief"
+        : VocabularyGrammar.KindOfValue.Lines.Contains(spec) ? "type"
+        : Uniform.Belief.Lines.Contains(spec) ? "belief"
         : Uses.Contains(spec) ? "use"
         : spec.Starter.StartsWith("but ", StringComparison.Ordinal) ? spec.Starter[4..]
         : spec.Starter;

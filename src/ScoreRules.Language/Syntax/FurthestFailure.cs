@@ -9,9 +9,6 @@ internal sealed class FurthestFailure
     [ThreadStatic]
     private static FurthestFailure? current;
 
-    /// <summary>What a line that is complete expects.</summary>
-    public static readonly Expectation EndOfLine = new("the end of the line", Literal: false);
-
     private readonly List<Expectation> expected = [];
     private readonly Dictionary<int, int> nameStarts = [];
 

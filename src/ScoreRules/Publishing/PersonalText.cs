@@ -70,7 +70,16 @@ internal sealed class PersonalText
         }
     }
 
-    private static string Cost(PersonalRanking own) => own.FirstChoice switch
+    /// <summary>Why a movement is set aside.</summary>
+    public static string Why(SetAsideRow row) => row.Kind switch
+    {
+        SetAsideKind.SoreJoint => $"avoid for now, rated to load the {row.Detail} more",
+        SetAsideKind.Avoid => $"avoid for now, the profile avoids \"{row.Detail}\"",
+        _ => $"kit missing, {row.Detail}",
+    };
+
+    /// <summary>What a profile costs at the top of one list.</summary>
+    public static string Cost(PersonalRanking own) => own.FirstChoice switch
     {
         (_, null) => "nothing is left in this list",
         ({ } of, { } left) when of.Row.Index == left.Row.Index => "nothing at the top is lost",

@@ -175,7 +175,7 @@ public sealed class RankingText(Judgement judgement)
 
     private void PrintFoot(TextBlock block, IReadOnlyList<TargetRanking> rankings)
     {
-        foreach (var line in CouldNotTell(rankings))
+        foreach (var line in UndecidedText.Lines(rankings, explainer))
         {
             block.Labelled("Could not tell", line);
         }
@@ -198,17 +198,5 @@ public sealed class RankingText(Judgement judgement)
 
         block.Labelled("Why", "scorerules explain HOUSE \"MOVEMENT\" shows the whole trail behind a placement.");
         block.Wrapped("Points are rounded after adding. " + Sentences.Education);
-    }
-
-    private IEnumerable<string> CouldNotTell(IReadOnlyList<TargetRanking> rankings)
-    {
-        var explained = rankings.SelectMany(ranking => ranking.Placements.Select(placement => explainer.Explain(ranking, placement.Row.Movement)!));
-        var undecided = explained.SelectMany(tree => tree.Rules.Where(rule => rule.Effect == RuleEffect.CouldNotTell).Select(rule => (rule, tree.Row.Movement.Name)));
-        return undecided.GroupBy(pair => pair.rule.Rule.Info).Select(group =>
-        {
-            var missing = group.Select(pair => pair.rule.Decisive?.Attribute?.Name).OfType<string>().Distinct(StringComparer.Ordinal);
-            var movements = group.Select(pair => pair.Name).Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal).ToList();
-            return $"{group.Key.Title} ({group.Key.Location}): {string.Join(", ", missing)} is not recorded for {string.Join(", ", movements.Take(5))}{(movements.Count > 5 ? $" and {NumberText.Count(movements.Count - 5)} more" : "")}";
-        });
     }
 }

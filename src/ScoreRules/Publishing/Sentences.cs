@@ -150,7 +150,8 @@ internal static class Sentences
         _ => "",
     };
 
-    private static string Apart(PlacementExplanation explained, string benchmark)
+    /// <summary>What sets a placement apart from the benchmark, without a number.</summary>
+    public static string Apart(PlacementExplanation explained, string benchmark)
     {
         var ahead = explained.For.Select(reason => reason.Name).Take(2).ToList();
         var behind = explained.Against.Select(reason => reason.Name).Take(1).ToList();

@@ -18,23 +18,37 @@ internal static class TraceText
     };
 
     /// <summary>Why a rule had no effect.</summary>
-    public static string NoEffect(RuleExplanation rule) => rule.Effect switch
+    /// <param name="rule">The rule.</param>
+    /// <param name="most">How many letters of the author's condition are quoted, where the whole rule stands nearby.</param>
+    public static string NoEffect(RuleExplanation rule, int most = int.MaxValue) => rule.Effect switch
     {
         RuleEffect.Exempt => $"excepted{(rule.Exemption?.Because is { } because ? $": \"{Sentences.Sentence(because)}\"" : "")}",
         RuleEffect.Overridden => "overridden by another rule",
         RuleEffect.CouldNotTell => $"could not tell: {Missing(rule.Decisive)}",
-        _ => rule.Decisive is null ? "is not about this movement or target" : Failed(rule.Decisive),
+        _ => rule.Decisive is null ? "is not about this movement or target" : Failed(rule.Decisive, most),
     };
 
     /// <summary>The part that decided against, with the value found.</summary>
-    public static string Failed(ConditionTrace? decisive)
+    public static string Failed(ConditionTrace? decisive, int most = int.MaxValue)
     {
         if (decisive is null)
         {
             return "does not hold";
         }
 
-        return decisive.Verdict == Verdict.CouldNotTell ? $"could not tell: {Missing(decisive)}" : $"did not hold: asks \"{decisive.Condition.Location.Text}\"{(decisive.Fact is null ? "" : $", found {Found(decisive)}")}";
+        return decisive.Verdict == Verdict.CouldNotTell ? $"could not tell: {Missing(decisive)}" : $"did not hold: asks \"{Quoted(decisive.Condition.Location.Text, most)}\"{(decisive.Fact is null ? "" : $", found {Found(decisive)}")}";
+    }
+
+    // Cut at a blank, so that no word is broken.
+    private static string Quoted(string text, int most)
+    {
+        if (text.Length <= most)
+        {
+            return text;
+        }
+
+        var cut = text[..most];
+        return (cut.LastIndexOf(' ') is > 0 and var blank ? cut[..blank] : cut).TrimEnd(',', ' ') + " ...";
     }
 
     private static string Found(ConditionTrace trace) =>

@@ -118,9 +118,7 @@ internal sealed class ConditionBinder(BindContext context)
             return null;
         }
 
-        var attribute = context.Attributes.TryFind(atom.Subject.Text);
-        var note = attribute is null ? null : $"\"{attribute.Name}\" describes a movement: say what it must be, such as \"{attribute.Name} {(attribute.Kind == AttributeKind.SomeOf ? "has any of ..." : "is ...")}\"";
-        var name = context.CalledFacts.Find(atom.Subject, statement, note);
+        var name = context.CalledFacts.Find(atom.Subject, statement, advice.Note(atom.Subject));
         return name is null ? null : new CalledTest(name.Text, statement.At(atom.Span));
     }
 
@@ -144,7 +142,7 @@ internal sealed class ConditionBinder(BindContext context)
         {
             var word = atom.Operands[0].Name!;
             var expected = attribute.Kind == AttributeKind.Rating ? $"a number from {Numbers.Plain(attribute.Scale.Low)} to {Numbers.Plain(attribute.Scale.High)}" : $"a number in {attribute.Unit}";
-            context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, word.Span, "a word", [new Label(attribute.Info.Location, "declared here")], new Suggestion($"write {expected}"));
+            context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, word.Span, $"expected {expected}", [new Label(attribute.Info.Location, "declared here")]);
             return null;
         }
 

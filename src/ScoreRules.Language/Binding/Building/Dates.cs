@@ -14,8 +14,7 @@ internal static class Dates
         if (CalendarDay.MonthOf(date) == 0)
         {
             var near = NameSuggester.Nearest(date.Month, CalendarDay.Months);
-            Suggestion[] advice = near.IsEmpty ? [new("write the month in full, from January to December")] : [.. near.Select(name => new Suggestion($"did you mean \"{name}\"?"))];
-            context.Error("SR3009", $"\"{date.Month}\" is not a month", statement, date.Span, "a day is written like 4 May 2031", advice);
+            context.Error("SR3009", $"\"{date.Month}\" is not a month", statement, date.Span, "a day is written like 4 May 2031", near.IsEmpty ? [new Suggestion("write the month by its English name, such as May")] : [.. near.Select(name => new Suggestion($"did you mean \"{name}\"?"))]);
             return null;
         }
 

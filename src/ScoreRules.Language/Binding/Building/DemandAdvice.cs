@@ -1,4 +1,5 @@
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Syntax.Advice;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -24,6 +25,18 @@ internal sealed class DemandAdvice(BindContext context)
         }
 
         return ReportStarter(name, statement) || ReportAttribute(name, statement);
+    }
+
+    /// <summary>What an unknown called fact is instead: an attribute without its value, or a value without its attribute (<c>grip is pronated or neutral</c>).</summary>
+    public string? Note(NameSyntax name)
+    {
+        if (context.Attributes.TryFind(name.Text) is { } attribute)
+        {
+            return $"\"{attribute.Name}\" describes a movement: say what it must be, such as \"{attribute.Name} {(attribute.Kind == AttributeKind.SomeOf ? "has any of ..." : "is ...")}\"";
+        }
+
+        var owner = context.Attributes.Names.Select(known => context.Attributes.TryFind(known)!).FirstOrDefault(known => known.CodeOf(name.Text) >= 0);
+        return owner is null ? null : $"\"{name.Text}\" is a word for \"{owner.Name}\": say it whole, such as \"{owner.Name} {(owner.Kind == AttributeKind.SomeOf ? "has" : "is")} {NameQuotes.Of(name.Text)}\"";
     }
 
     private bool ReportStarter(NameSyntax name, StatementSyntax statement)

@@ -16,6 +16,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
     where T : class
 {
     private const int MostListed = 8;
+    private const int ShortWord = 3;
     private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
     private readonly List<string> names = [];
@@ -106,12 +107,18 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
         };
     }
 
-    private string Listed() => names.Count switch
+    private string Listed(NameSyntax name) => names.Count switch
     {
         0 => $"nothing in these files is {what}",
         <= MostListed => $"known here: {string.Join(", ", names)}",
-        _ => "scorerules words lists all that are known here",
+        _ => Akin(name) is { Count: > 0 } akin ? $"known here, with a word in common: {string.Join(", ", akin)}" : "\"scorerules words\" and the folder of the house list what is known here",
     };
+
+    private List<string> Akin(NameSyntax name)
+    {
+        var words = name.Key.Split(' ').Where(word => word.Length > ShortWord).ToHashSet(StringComparer.Ordinal);
+        return [.. names.Where(known => NameText.Key(known).Split(' ').Any(words.Contains)).Order(StringComparer.Ordinal).Take(MostListed)];
+    }
 
     private Diagnostic Gone(NameSyntax name, StatementSyntax statement, Overlays.DroppedName dropped) =>
         new(code, Severity.Error, dropped.NewName is null ? $"\"{name.Text}\" was dropped, and is still used" : $"\"{name.Text}\" is now called \"{dropped.NewName}\"", new Label(statement.At(name.Span), "used here"))
@@ -131,7 +138,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
         var near = synonyms.TryGetValue(name.Key, out var meant) ? [meant] : NameSuggester.Nearest(name.Text, names);
         var place = statement.At(name.Span);
         var safety = near.Length == 1 ? EditSafety.Safe : EditSafety.Shown;
-        var listed = near.IsEmpty && note is null ? Listed() : null;
+        var listed = near.IsEmpty && note is null ? Listed(name) : null;
         return new Diagnostic(code, Severity.Error, $"\"{name.Text}\" is not {what}", new Label(place, "not declared anywhere"))
         {
             Within = BindContext.TitleOf(statement),

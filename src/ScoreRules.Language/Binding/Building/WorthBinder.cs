@@ -99,10 +99,9 @@ internal sealed class WorthBinder(BindContext context)
 
         var (headline, label) = attribute.IsWord
             ? ($"\"{attribute.Name}\" is told in words, not in numbers", "a number")
-            : ($"\"{attribute.Name}\" is told in numbers, not in words", "a word");
+            : ($"\"{attribute.Name}\" is told in numbers, not in words", "expected a number after \"at\"");
         context.Report("SR3004", Severity.Error, headline, statement, wrong.At?.Span ?? wrong.Span, label,
-            [new Label(attribute.Info.Location, attribute.IsWord ? Numbers.Listed(attribute) : "declared here")],
-            new Suggestion(attribute.IsWord ? "write a word of its list behind \"at\", or \"at the rest\"" : "write a number behind \"at\""));
+            [new Label(attribute.Info.Location, attribute.IsWord ? Numbers.Listed(attribute) : "declared here")]);
         return false;
     }
 

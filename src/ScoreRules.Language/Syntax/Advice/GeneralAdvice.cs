@@ -8,7 +8,7 @@ internal static class GeneralAdvice
     /// <summary>The line stopped too early.</summary>
     public static Diagnostic? Missing(AdviceDraft draft, FailedLine line) =>
         line.AtEnd
-            ? draft.Error("SR1001", $"The line stops too early: {draft.Choices()} is missing", line.End, "here", new Suggestion($"go on with {draft.Choices()}"))
+            ? Exemplified(draft.Error("SR1001", $"The line stops too early: {draft.Choices()} is missing", line.End, "here", new Suggestion($"go on with {draft.Choices()}")), line)
             : null;
 
     /// <summary>Something stands where it does not fit.</summary>
@@ -16,13 +16,9 @@ internal static class GeneralAdvice
     {
         var place = line.SpanOf(line.Index);
         var written = draft.Slice(place);
-        if (line.Expected.All(expectation => expectation.Words == FurthestFailure.EndOfLine.Words))
-        {
-            return draft.Error("SR1002", $"\"{written}\" does not fit here", place, "the line is complete before this", new Suggestion(line.Index == 0
-                ? $"\"{line.Spec.Starter}\" stands alone in its line: take the rest out, or start a new line with it"
-                : "take it out, or start a new line with it"));
-        }
-
-        return draft.Error("SR1002", $"\"{written}\" does not fit here", place, "", new Suggestion($"here the line could go on with {draft.Choices()}"));
+        return Exemplified(draft.Error("SR1002", $"\"{written}\" does not fit here", place, "", new Suggestion($"here the line could go on with {draft.Choices()}")), line);
     }
+
+    private static Diagnostic Exemplified(Diagnostic finding, FailedLine line) =>
+        LineExamples.Of(line.Spec) is { } example ? finding with { Notes = [$"such a line reads, for example: {example}"] } : finding;
 }

@@ -9,7 +9,7 @@ internal sealed class LineAdvice(SourceText source)
 {
     private static readonly ImmutableArray<Func<AdviceDraft, FailedLine, Diagnostic?>> Cases =
     [
-        NegationAdvice.Find, ScaleAdvice.Find, MeasuredAdvice.Find, WordAdvice.Find, OpenerAdvice.Find, QuoteAdvice.Find, ClaimAdvice.Find, VerbAdvice.Find, UnitAdvice.Find, ListAdvice.Find, ConditionAdvice.Find,
+        NegationAdvice.Find, WordAdvice.Find, OpenerAdvice.Find, QuoteAdvice.Find, ScaleAdvice.Find, MeasuredAdvice.Find, ClaimAdvice.Find, VerbAdvice.Find, UnitAdvice.Find, ListAdvice.Find, ConditionAdvice.Find,
         StrengthAdvice.Find, MisspeltAdvice.Find, CommaAdvice.Find, NameAdvice.Find, GeneralAdvice.Missing, GeneralAdvice.DoesNotFit,
     ];
 

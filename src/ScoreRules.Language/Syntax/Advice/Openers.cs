@@ -10,6 +10,8 @@ internal static class Openers
 
     private static readonly string[] Has = ["any of", "all of", "none of"];
 
+    private static readonly string[] Verdicts = ["about the same as", "too unclear to compare with", "different by region from"];
+
     private static readonly (string Written, string Opener)[] IsSynonyms =
     [
         ("above", "more than"), ("over", "more than"), ("greater than", "more than"), ("higher than", "more than"), ("bigger than", "more than"),
@@ -35,6 +37,10 @@ internal static class Openers
 
         return Misspelt(words, afterHas ? Has : Is);
     }
+
+    /// <summary>The same for what a study found: one word of the fixed words may be lost or wrong.</summary>
+    public static (string Opener, int Words)? Verdict(IReadOnlyList<string> words) =>
+        BrokenPhrase.Find(words, Verdicts) is [var only] ? only : Misspelt(words, Verdicts);
 
     private static (string Opener, int Words)? Misspelt(IReadOnlyList<string> words, string[] openers)
     {

@@ -80,13 +80,12 @@ internal static class VerbAdvice
 
         var last = line.Index - 1;
         var place = line.SpanOf(first).Cover(line.SpanOf(last));
-        return draft.Error("SR1022", "\"is\" or \"has\" is missing in this fact", place, "in here", [.. Guess(draft, line, first, last), new Suggestion("write \"is\" before a single value, \"has\" before a list")]);
+        var gap = SourceSpan.FromBounds(line.SpanOf(first).End, line.SpanOf(last).Start);
+        Suggestion[] advice = last == first + 1 && line.Tokens[first].Kind == TokenKind.Word
+            ? [draft.Edit("write \"is\" if it has this one value", gap, " is ", EditSafety.Shown), draft.Edit("write \"has\" if it may have several", gap, " has ", EditSafety.Shown)]
+            : [new Suggestion("write \"is\" before a single value, \"has\" before a list")];
+        return draft.Error("SR1022", $"\"is\" or \"has\" is missing in \"{draft.Slice(place)}\"", place, "in here", advice);
     }
-
-    // Of two words the first is what is described.
-    private static IEnumerable<Suggestion> Guess(AdviceDraft draft, FailedLine line, int first, int last) => last == first + 1
-        ? [draft.Edit($"write \"{draft.Slice(line.SpanOf(first))} is {draft.Slice(line.SpanOf(last))}\", if it takes a single value", new SourceSpan(line.SpanOf(last).Start, 0), "is ", EditSafety.Shown)]
-        : [];
 
     private static Diagnostic Insert(AdviceDraft draft, FailedLine line, int at, string verb, string before, EditSafety safety)
     {
@@ -125,6 +124,6 @@ internal static class VerbAdvice
         var words = opener.Split(' ');
         return index + words.Length <= line.Tokens.Count
             && Enumerable.Range(0, words.Length).All(i => line.Tokens[index + i].Span.EqualsValueIgnoreCase(words[i]))
-            && line.Tokens.Take(index).All(token => token.Kind != TokenKind.Is || index > line.Index);
+            && line.Tokens.Take(index).Reverse().TakeWhile(token => token.Kind is not (TokenKind.And or TokenKind.Or)).All(token => token.Kind != TokenKind.Is || index > line.Index);
     }
 }

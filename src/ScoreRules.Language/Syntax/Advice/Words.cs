@@ -8,6 +8,7 @@ namespace ScoreRules.Language.Syntax.Advice;
 internal static class Words
 {
     private const int MostOffered = 3;
+    private const int MostWords = 6;
 
     /// <summary>The words to underline, those words, and the starters nearest to them.</summary>
     public static (SourceSpan Span, string Written, ImmutableArray<string> Near) NearestStarter(SourceText source, SourceSpan line, IReadOnlyCollection<string> starters)
@@ -26,6 +27,13 @@ internal static class Words
         }
 
         return (best.Span, source.Slice(best.Span), best.Near);
+    }
+
+    /// <summary>The starters that a line begins with but for one word, and where it does.</summary>
+    public static (string Starter, SourceSpan Place)[] BrokenStarters(SourceText source, SourceSpan line, IReadOnlyCollection<string> starters)
+    {
+        var words = source.Slice(FirstWords(source, line, MostWords)).Split([' ', '\t'], StringSplitOptions.RemoveEmptyEntries);
+        return [.. BrokenPhrase.Find(words, starters).Select(found => (found.Phrase, FirstWords(source, line, found.Written)))];
     }
 
     private static ImmutableArray<string> Nearest(string written, IReadOnlyCollection<string> starters)

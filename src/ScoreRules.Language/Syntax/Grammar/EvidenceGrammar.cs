@@ -9,7 +9,7 @@ namespace ScoreRules.Language.Syntax.Grammar;
 internal static class EvidenceGrammar
 {
     public static readonly ClauseSpec<QuantitySyntax> PrinciplesMayBeOff = new("principles may be off by", Values.Points);
-    public static readonly ClauseSpec<ValueSyntax> OneStandardDeviationIsWorth = new("one standard deviation is worth", Values.MeasuredValue);
+    public static readonly ClauseSpec<ValueSyntax> OneStandardDeviationIsWorth = new("one standard deviation is worth", Values.Value);
     public static readonly ClauseSpec<QuantitySyntax> LoneStudyAdds = new("a lone study adds", Values.Points.Then(points => Primitives.Phrase("of doubt").Select(_ => points)));
     public static readonly ClauseSpec<NameSyntax[]> Ignores = new("ignores", Names.List);
     public static readonly ClauseSpec<QuantitySyntax> Spreads = new("spreads to movements at least", Values.Percent.Then(share => Primitives.Phrase("alike").Select(_ => share)));

@@ -23,6 +23,9 @@ internal static class Uniform
     public static readonly ClauseSpec<NameSyntax[]> Overrides = new("overrides", Names.List);
     public static readonly ClauseSpec<AcceptanceSyntax> Accept = new("accept", Names.Single.Then(code => Texts.Because.Select(text => new AcceptanceSyntax(code, text))));
 
+    /// <summary>How firmly a statement is believed: said once.</summary>
+    public static readonly Alternatives Belief = new("degree of belief", [Sure, Probable, Shaky]);
+
     /// <summary>All of them, as any statement may use them.</summary>
     public static readonly ImmutableArray<ClauseUse> Lines =
     [

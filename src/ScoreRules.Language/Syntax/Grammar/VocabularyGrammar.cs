@@ -34,6 +34,9 @@ internal static class VocabularyGrammar
     public static readonly ClauseSpec<TierSyntax> Tier = new("", TierParsers.Line);
     public static readonly ClauseSpec<SaySyntax> SayHead = new("say", SayParser());
 
+    /// <summary>What kind of value an attribute has: said once.</summary>
+    public static readonly Alternatives KindOfValue = new("kind of value", [Rated, InUnit, OneOf, SomeOf, SomeOfTheMuscles, YesOrNo]);
+
     public static readonly HeadSpec Attribute = new()
     {
         DeclaresName = true,
@@ -43,7 +46,8 @@ internal static class VocabularyGrammar
             Rated.May(), InUnit.May(), OneOf.May(), SomeOf.May(), SomeOfTheMuscles.May(), YesOrNo.May(), DescribedAs.May(), Anchor.Repeat(),
             AlsoKnownAs.Repeat(), CountsForLikeness.May(), AboutThePerson.May(), .. Uniform.Lines,
         ],
-        OneOf = [Rated, InUnit, OneOf, SomeOf, SomeOfTheMuscles, YesOrNo],
+        OneOf = KindOfValue.Lines,
+        OnlyOne = [KindOfValue],
     };
 
     public static readonly HeadSpec Muscle = new()

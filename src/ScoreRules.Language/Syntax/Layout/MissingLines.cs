@@ -23,6 +23,26 @@ internal sealed class MissingLines(StatementBuilder statement, SourceText source
         }
 
         ReportReach();
+        foreach (var group in statement.Spec.OnlyOne)
+        {
+            ReportContradiction(group);
+        }
+    }
+
+    private void ReportContradiction(Alternatives group)
+    {
+        if (lines.Where(line => group.Lines.Contains(line.Spec)).Take(2).ToList() is not [var first, var second])
+        {
+            return;
+        }
+
+        findings.Add(new Diagnostic("SR1021", Severity.Error, $"Only one {group.What} can be meant", new Label(source.At(second.Span), "the second one"))
+        {
+            Within = statement.Title,
+            Section = statement.Section,
+            Others = [new Label(source.At(first.Span), "the first one")],
+            Suggestions = [new Suggestion("keep one of them")],
+        });
     }
 
     private static string Quoted(ClauseSpec spec) => spec.Starter.Length == 0 ? "that starts with a name" : $"\"{spec.Starter}\"";

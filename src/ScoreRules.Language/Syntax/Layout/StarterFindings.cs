@@ -11,16 +11,24 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
 {
     private const int MostListed = 8;
     private const int FewestWordsOfProse = 4;
-    private static readonly List<string> Heads = [.. StatementTable.Own.Select(head => head.Words), "change", "drop"];
+    private static readonly List<string> Heads = [.. StatementTable.All.Select(head => head.Words).Where(words => !words.EndsWith(" caution", StringComparison.Ordinal))];
 
     /// <summary>Whether the first words of a line are nearly those of a line of this kind of statement, or are commonly written for one.</summary>
     public bool IsNear(LineView line, HeadSpec spec) =>
-        ClauseSynonyms.Find(source.Slice(line.Content), spec) is not null || Words.NearestStarter(source, line.Content, Starters(spec)).Near.Length > 0;
+        ClauseSynonyms.Find(source.Slice(line.Content), spec) is not null || Words.NearestStarter(source, line.Content, Starters(spec)).Near.Length > 0
+        || Array.Exists(Words.BrokenStarters(source, line.Content, Starters(spec)), broken => source.Slice(line.Content).Split(' ')[0] == broken.Starter.Split(' ')[0]);
 
     /// <summary>An inner line whose first words its statement does not know.</summary>
     public StarterGuess<ClauseUse>? UnknownClause(LineView line, StatementBuilder statement)
     {
         var (span, written, near) = Words.NearestStarter(source, line.Content, Starters(statement.Spec));
+        if (!near.Any(starter => starter.Contains(' ', StringComparison.Ordinal)) && Words.BrokenStarters(source, line.Content, Starters(statement.Spec)) is { Length: > 0 } broken)
+        {
+            var place = broken.Select(one => one.Place).MaxBy(one => one.Length);
+            Add("SR1004", place, $"No line below \"{statement.Spec.Words}\" starts with \"{source.Slice(place)}\"", statement, [], [.. broken.Select(one => Replace($"did you mean \"{one.Starter}\"?", one.Place, one.Starter, EditSafety.Shown))]);
+            return null;
+        }
+
         if (near.IsEmpty && ClauseSynonyms.Find(source.Slice(line.Content), statement.Spec) is { } synonym)
         {
             var place = line.Content with { Length = synonym.Written.Length };
@@ -51,7 +59,13 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
             return null;
         }
 
-        Add("SR1003", span, $"No statement starts with \"{written}\"", null, [], near.IsEmpty ? [WhatStarts(line)] : [.. near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
+        if (near.IsEmpty && written.ToLowerInvariant() is "change" or "drop")
+        {
+            ReportKind(span, written.ToLowerInvariant());
+            return null;
+        }
+
+        Add("SR1003", span, $"No statement starts with \"{written}\"", null, near.IsEmpty ? ["a statement starts with a word such as attribute, target, tiers, criterion, call, give, movement or expect"] : [], [.. near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
         return near.Length == 1 ? Head(near[0], span.End) : null;
     }
 
@@ -78,27 +92,20 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         && Enumerable.Range(first, Math.Min(2, LastOfBlock(lines, first) - first + 1)).All(i => StarterTables.AnyLine.Match(source.Text, lines[i].Content) is null)
         && !new LineFit(source, lines).Reads(VocabularyGrammar.Tier, lines[first], lines[first].Content.Start);
 
-    // Signs that nobody sees may be what the first words are not known for; they would be told a second time.
-    private bool IsPlain(SourceSpan place) => SignNames.Meant(source.Slice(place)) == source.Slice(place).Replace('\t', ' ');
-
-    // "counts 10" at the edge belongs to some statement, "plover 10" to none.
-    private Suggestion WhatStarts(LineView line) =>
-        StarterTables.AnyLine.Match(source.Text, line.Content) is { } match
-            ? new Suggestion($"a line with \"{match.Value.Spec.Starter}\" goes on with a statement: put the statement's first line above it, and set this one in")
-            : new Suggestion("start with a word such as criterion, give, take, call, movement, target or expect; a line that goes on with a statement is set in below it");
-
     private static List<string> Starters(HeadSpec spec) => [.. spec.Lines.Select(use => use.Spec.Starter).Where(starter => starter.Length > 0)];
 
     private static string[] Listed(HeadSpec spec)
     {
         var own = Starters(spec).Where(starter => !Uniform.Lines.Any(use => use.Spec.Starter == starter)).ToList();
         var more = own.Count > MostListed ? ", and others" : "";
-        var listed = own.Count == 0 ? "" : $"{string.Join(", ", own.Take(MostListed))}{more}; or with ";
-        return spec.Lines.IsEmpty ? [] : [$"a line here starts with one of: {listed}because, note, source, only for, except for"];
+        return own.Count == 0 ? ["a line here starts with one of: because, note, source, only for, except for, from, until, named"] : [$"a line here starts with one of: {string.Join(", ", own.Take(MostListed))}{more}; or with because, note, source, only for, except for"];
     }
 
     private static StarterGuess<ClauseUse>? Use(HeadSpec spec, string starter, int restStart) =>
         spec.Lines.FirstOrDefault(use => use.Spec.Starter == starter) is { } use ? new StarterGuess<ClauseUse>(use, restStart) : null;
+
+    // Signs that nobody sees may be what the first words are not known for; they would be told a second time.
+    private bool IsPlain(SourceSpan place) => SignNames.Meant(source.Slice(place)) == source.Slice(place).Replace('\t', ' ');
 
     private static StarterGuess<HeadSpec>? Head(string words, int restStart) =>
         StatementTable.Own.FirstOrDefault(head => head.Words == words) is { } head ? new StarterGuess<HeadSpec>(head, restStart) : null;
@@ -108,6 +115,12 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
     {
         var rest = SourceSpan.FromBounds(line.Content.End - source.Slice(line.Content)[written.Length..].TrimStart().Length, line.Content.End);
         return clause is not ("only for" or "except for" or "avoid when" or "prefer when") && StarterTables.LinesOf(spec).Match(source.Text, rest) is null;
+    }
+
+    private void ReportKind(SourceSpan place, string verb)
+    {
+        var kinds = Heads.Where(words => words.StartsWith(verb + " ", StringComparison.Ordinal)).Select(words => words[(verb.Length + 1)..]);
+        Add("SR1003", place, $"Nothing behind \"{verb}\" says what kind of thing is meant", null, [], new Suggestion($"write \"{verb}\" and one of: {string.Join(", ", kinds)}; then its name"));
     }
 
     private static int LastOfBlock(LineView[] lines, int first)

@@ -106,7 +106,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
             new MissingLines(this, source, findings, lines).Report();
         }
 
-        if (First is null && lines.Find(line => line.Spec == Grammar.Uniform.Named) is ClauseSyntax<NameSyntax> named)
+        if (First is null && lines.OfType<ClauseSyntax<NameSyntax>>().FirstOrDefault(line => line.Spec == Grammar.Uniform.Named) is { } named)
         {
             Doubtful.Add(new DoubtfulText("rule", named.Content.Text));
         }

@@ -8,23 +8,22 @@ namespace ScoreRules.Language.Syntax.Parsers;
 /// <summary>Numbers, values with doubt, dates and versions.</summary>
 internal static class Values
 {
-    private static readonly Expectation Unit = new("a unit", Literal: false);
     private static readonly TokenListParser<TokenKind, Token<TokenKind>> NumberToken = Primitives.Token(TokenKind.Number, "a number");
+
+    private static readonly Expectation AUnit = new("a unit", Literal: false);
 
     private static readonly TokenListParser<TokenKind, Token<TokenKind>> UnitWord = input =>
     {
         var next = input.ConsumeToken();
         var fits = next.HasValue && (next.Value.Kind is TokenKind.Percent or TokenKind.Degree
             || (next.Value.Kind == TokenKind.Word && Units.IsUnit(next.Value.ToStringValue())));
-        return fits
-            ? TokenListParserResult.Value(next.Value, input, next.Remainder)
-            : NoUnit(input, isCompulsory: false);
-    };
+        if (fits)
+        {
+            return TokenListParserResult.Value(next.Value, input, next.Remainder);
+        }
 
-    private static readonly TokenListParser<TokenKind, Token<TokenKind>> ExpectedUnit = input =>
-    {
-        var found = UnitWord(input);
-        return found.HasValue ? found : NoUnit(input, isCompulsory: true);
+        FurthestFailure.Note(input.Position, AUnit);
+        return TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
     };
 
     // Parsers are made once and kept: what stands inside a query or a Then would be made anew for every number.
@@ -46,12 +45,6 @@ internal static class Values
         from number in Number
         from unit in OptionalUnit
         select unit.Span.Source is null ? number : With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
-
-    /// <summary>A number that must carry a unit.</summary>
-    public static TokenListParser<TokenKind, QuantitySyntax> Measure { get; } =
-        from number in Number
-        from unit in ExpectedUnit
-        select With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
 
     /// <summary>A number that must carry % .</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Percent { get; } =
@@ -90,22 +83,15 @@ internal static class Values
                 from doubt in Doubt
                 select Make(first, doubt.Spread, doubt.High, doubt.Likely));
 
-    /// <summary>A value that must carry a unit, with its doubt.</summary>
-    public static TokenListParser<TokenKind, ValueSyntax> MeasuredValue { get; } =
-        Primitives.Phrase("unknown").Select(span => new ValueSyntax(span, null, null, null, null))
-            .Or(from first in Measure
-                from doubt in Doubt
-                select Make(first, doubt.Spread, doubt.High, doubt.Likely));
+    // Any word may be a misspelt month; "to" is none, and begins another thought.
+    private static readonly TokenListParser<TokenKind, Token<TokenKind>> AnyMonth = Primitives.Token(TokenKind.Word, "a month, such as May");
 
-    // "0 to 4" is no day; any other word is taken for a month, so that the message can be about months.
-    private static readonly TokenListParser<TokenKind, Token<TokenKind>> MonthWord = Primitives.Token(TokenKind.Word, "a month, such as May");
-
-    private static readonly TokenListParser<TokenKind, Token<TokenKind>> Month = input =>
+    private static TokenListParser<TokenKind, Token<TokenKind>> Month { get; } = input =>
     {
-        var next = input.ConsumeToken();
-        if (!next.HasValue || !next.Value.Span.EqualsValueIgnoreCase("to"))
+        var read = AnyMonth(input);
+        if (!read.HasValue || !read.Value.Span.EqualsValueIgnoreCase("to"))
         {
-            return MonthWord(input);
+            return read;
         }
 
         FurthestFailure.Note(input.Position, new Expectation("a month, such as May", Literal: false));
@@ -123,17 +109,6 @@ internal static class Values
     public static TokenListParser<TokenKind, NameSyntax> Version { get; } =
         Primitives.Token(TokenKind.Version, "a version, such as 3 or 3.0.0").Or(Primitives.Token(TokenKind.Number, "a version, such as 3 or 3.0.0"))
             .Select(token => new NameSyntax(token.ToStringValue(), Spans.Of(token)));
-
-    // A unit that may be left out is missed only where an unknown word stands in its place.
-    private static TokenListParserResult<TokenKind, Token<TokenKind>> NoUnit(TokenList<TokenKind> input, bool isCompulsory)
-    {
-        if (isCompulsory || input.ConsumeToken() is { HasValue: true, Value.Kind: TokenKind.Word })
-        {
-            FurthestFailure.Note(input.Position, Unit);
-        }
-
-        return TokenListParserResult.Empty<TokenKind, Token<TokenKind>>(input);
-    }
 
     private static QuantitySyntax With(QuantitySyntax number, string unit, SourceSpan place) => number with { Unit = unit, Span = number.Span.Cover(place) };
 

@@ -20,7 +20,7 @@ internal sealed class ClauseSpec<T>(string starter, TokenListParser<TokenKind, T
 
         if (!result.Remainder.IsAtEnd)
         {
-            FurthestFailure.Note(result.Remainder.Position, FurthestFailure.EndOfLine);
+            FurthestFailure.Note(result.Remainder.Position, new Expectation("the end of the line", Literal: false));
             return null;
         }
 

@@ -26,6 +26,9 @@ internal sealed class HeadSpec
     /// <summary>At least one of these kinds of line must stand.</summary>
     public ImmutableArray<ClauseSpec> OneOf { get; init; } = [];
 
+    /// <summary>Kinds of line of which only one may stand, because two of them would contradict each other, with what they tell.</summary>
+    public ImmutableArray<Alternatives> OnlyOne { get; init; } = [];
+
     /// <summary>What messages call such a statement, such as "criterion".</summary>
     public string Words => FirstLine.Starter;
 }

@@ -44,8 +44,8 @@ public sealed class MuscleLengthProperties
         const double step = 0.01;
         var moved = angles.With(Motions[which], angles[Motions[which]] + step);
 
-        // No moment arm of the body is over 0.15 m; the gap behind the back is bridged a little faster.
-        Math.Abs(Length(part, moved) - Length(part, angles)).ShouldBeLessThan(0.15 * step * Math.PI / 180, $"{part.Name} {Motions[which]}");
+        // No moment arm of the body is over 0.15 m; the gap behind the back is bridged faster, by up to 0.2 m for a radian.
+        Math.Abs(Length(part, moved) - Length(part, angles)).ShouldBeLessThan(0.2 * step * Math.PI / 180, $"{part.Name} {Motions[which]}");
     });
 
     [Fact]

@@ -1,0 +1,19 @@
+using ScoreRules.Report.Components;
+using ScoreRules.Report.Rendering;
+using ScoreRules.Report.Views;
+
+namespace ScoreRules.Report;
+
+/// <summary>One judged house as one self-contained page: no outside request, readable without scripts, the same bytes for the same judgement.</summary>
+public static class HouseReport
+{
+    /// <summary>Renders the page.</summary>
+    /// <param name="judgement">A judgement with rankings.</param>
+    /// <param name="slots">Parts that other analyses add; left out, none.</param>
+    /// <exception cref="InvalidOperationException">Nothing was ranked.</exception>
+    public static string Render(Judgement judgement, ReportSlots? slots = null)
+    {
+        var view = new ReportView(judgement, slots ?? ReportSlots.None);
+        return Shell.Wrap(view, ComponentText.Render<Page>(nameof(Page.View), view));
+    }
+}
