@@ -54,9 +54,11 @@ public static class Judge
         var inferred = Infer(ruleset, catalogue, derived, judgement.Profile?.Audience ?? []);
         RefusalFindings.Report(ruleset, inferred, findings);
         RuleFindings.Report(ruleset, inferred, findings);
+        RatingFindings.Report(ruleset, catalogue, derived, findings);
         Allowance.Report(ruleset, findings);
         var scores = Scorer.Score(ruleset, inferred);
         ScoreFindings.Report(ruleset, inferred, scores, findings);
+        OverlapFindings.Report(inferred, scores, findings);
         ImmutableArray<TargetRanking> rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();
         var expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, catalogue, inferred, rankings).Run();
         findings.AddRange(ExpectationCheck.Findings(expectations));

@@ -2,7 +2,6 @@ using System.CommandLine;
 using ScoreRules.Catalogue;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
-using ScoreRules.Language.Diagnostics;
 using ScoreRules.Publishing;
 using ScoreRules.Tiering;
 
@@ -25,29 +24,12 @@ internal static class ExplainCommand
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
             var typed = parsed.GetValue(names)!;
-            var judgement = Judge.Run(HouseFolder.Read(typed.Length == 2 ? typed[0] : OnlyMovement(typed[0])), parsed.GetValue(profile), parsed.GetValue(date));
+            var judgement = Judge.Run(HouseFolder.Read(MovementChoice.House(typed, "explain")), parsed.GetValue(profile), parsed.GetValue(date));
             return judgement.HasErrors
                 ? FindingsPrinter.Stopped(judgement, screen)
-                : Explain(screen, judgement, Find(judgement, typed[^1]), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
+                : Explain(screen, judgement, MovementChoice.Find(judgement, typed[^1]), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
         });
         return command;
-    }
-
-    private static string OnlyMovement(string typed) => Directory.Exists(typed)
-        ? throw new HouseException($"Which movement? Type: scorerules explain {typed} \"MOVEMENT\".")
-        : HouseChoice.Current();
-
-    private static Movement Find(Judgement judgement, string name)
-    {
-        if (judgement.Catalogue.Find(name) is { } movement)
-        {
-            return movement;
-        }
-
-        var all = judgement.Catalogue.Movements.SelectMany(known => known.Synonyms.Prepend(known.Name)).ToList();
-        var near = NameSuggester.Nearest(name, all);
-        var holding = near.IsEmpty ? [.. all.Where(known => name.Length > 2 && known.Contains(name, StringComparison.OrdinalIgnoreCase)).Take(5)] : near;
-        throw new HouseException($"There is no movement \"{name}\" in this house. {(holding.IsEmpty ? "scorerules rank lists all of them." : $"Did you mean {string.Join(", ", holding.Select(known => $"\"{known}\""))}?")}");
     }
 
     private static int Explain(Screen screen, Judgement judgement, Movement movement, string[] targets, string format)

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 using ScoreRules.Mechanics.Statics.Strains;
@@ -23,6 +24,12 @@ internal sealed class MovementWords(BoundRuleset ruleset, Movement movement)
 
     /// <summary>Whether both sides share one load.</summary>
     public bool IsBilateral => Word("laterality") == "bilateral";
+
+    /// <summary>Whether both sides do the same at the same time.</summary>
+    public bool WorksBothSides => Word("laterality") is "bilateral" or "independent";
+
+    /// <summary>The parts of the body that rest on something.</summary>
+    public ImmutableArray<string> Supports => Find("support") is { IsWord: true } support ? [.. Value(support).Codes.Select(code => support.Values[code])] : [];
 
     /// <summary>How the body is held; null where the movement does not say.</summary>
     public BodySupport? BodySupport =>

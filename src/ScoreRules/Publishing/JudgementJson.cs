@@ -6,7 +6,9 @@ using ScoreRules.Catalogue;
 using ScoreRules.Guarding;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Modelling;
 using ScoreRules.Profiles;
+using ScoreRules.Publishing.Derivation;
 using ScoreRules.Publishing.Json;
 using ScoreRules.Publishing.Vocabulary;
 using ScoreRules.Tiering;
@@ -50,6 +52,29 @@ public static class JudgementJson
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), movement.Name,
             [.. rankings.Select(ranking => parts.Target(ranking, other => other.Index == movement.Index, withTrail: true, []))]);
         return JsonSerializer.Serialize(document, Context.ExplainDocument) + "\n";
+    }
+
+    /// <summary>What mechanics derives for one movement and one target.</summary>
+    /// <param name="judgement">The house.</param>
+    /// <param name="derived">What mechanics derives, with intervals.</param>
+    public static string Derive(Judgement judgement, DerivedMovement derived)
+    {
+        var (facts, ruleset) = (derived.Facts, judgement.Ruleset);
+        var row = judgement.Inferred?.Facts.Rows.FirstOrDefault(row => row.Movement.Index == derived.Movement.Index && row.Target.Index == derived.Target.Index);
+        var document = new DeriveDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), derived.Movement.Name, derived.Target.Name,
+            row is null ? [] : [.. judgement.Explainer!.CautionsOf(row).Select(JsonParts.Caution)],
+            facts is null ? null : DeriveWords.Method(facts.Profile.Mechanism.Method),
+            facts is null ? null : DeriveWords.Motion(facts.Profile.Mechanism.WorkingJoint),
+            facts is null ? null : DeriveParts.Person(ruleset, facts.Profile.Mechanism.Person),
+            facts is null ? [] : DeriveParts.Used(facts),
+            facts is null ? [] : facts.Profile.Assumptions,
+            facts is null ? [] : DeriveParts.Facts(facts, MuscleFacts.Of(facts, ruleset.House is { AcceptsEvenLoad: true })),
+            facts is null ? null : DeriveParts.Curve(LoadShape.Of(facts)),
+            facts is null ? [] : [.. facts.Helping.Select(span => new SpanPart(span.FromDegrees, span.ToDegrees))],
+            [.. RatingComparison.Of(ruleset, derived).Select(DeriveParts.Rated)],
+            DeriveParts.Missing(derived));
+        return JsonSerializer.Serialize(document, Context.DeriveDocument) + "\n";
     }
 
     /// <summary>Findings.</summary>

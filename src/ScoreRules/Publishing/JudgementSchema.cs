@@ -21,6 +21,7 @@ public static class JudgementSchema
     [
         ("check", Export(OutputContext.Default.CheckDocument, "Findings of one or more houses")),
         ("explain", Export(OutputContext.Default.ExplainDocument, "Explanations of one movement")),
+        ("derive", Export(OutputContext.Default.DeriveDocument, "What mechanics derives for one movement")),
         ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
         ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
         ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
@@ -45,8 +46,28 @@ public static class JudgementSchema
         if (schema is JsonObject { } node && node.ContainsKey("properties"))
         {
             node["additionalProperties"] = false;
+            LeaveOutWhatMayBeNull(node);
         }
 
         return schema;
+    }
+
+    // Members that are null are not written, so a reader cannot count on them.
+    private static void LeaveOutWhatMayBeNull(JsonObject node)
+    {
+        if (node["required"] is not JsonArray required)
+        {
+            return;
+        }
+
+        foreach (var name in required.ToList().Where(name => node["properties"]![name!.GetValue<string>()] is JsonObject { } member && member["type"] is JsonArray types && types.Any(type => type?.GetValue<string>() == "null")))
+        {
+            required.Remove(name);
+        }
+
+        if (required.Count == 0)
+        {
+            node.Remove("required");
+        }
     }
 }

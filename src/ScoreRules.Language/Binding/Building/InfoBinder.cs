@@ -1,13 +1,15 @@
 using System.Collections.Immutable;
+using System.Text.RegularExpressions;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>Binds the lines that mean the same on every statement.</summary>
-internal sealed class InfoBinder(BindContext context)
+internal sealed partial class InfoBinder(BindContext context)
 {
     private static readonly ImmutableArray<HeadSpec> Timeless =
     [
@@ -107,8 +109,23 @@ internal sealed class InfoBinder(BindContext context)
     {
         foreach (var line in statement.All(Uniform.Accept))
         {
+            if (!Code().IsMatch(line.Content.Code.Text))
+            {
+                context.Findings.Add(NoCode(line.Content.Code.Text, statement.At(line.Span)));
+                continue;
+            }
+
             var lines = statement.Lines.Select(each => statement.At(each.Span)).Append(statement.HeadLocation).Where(place => place.Path == statement.At(line.Span).Path).ToList();
             context.Accepted.Add(new AcceptedWarning(line.Content.Code.Text, line.Content.Because.Text, statement.At(line.Span), lines.Min(place => place.Line), lines.Max(place => place.Line)));
         }
     }
+
+    private static Diagnostic NoCode(string said, SourceLocation place) =>
+        new("SR4007", Severity.Warning, $"There is no warning \"{said}\" to accept", new Label(place, "not a code"))
+        {
+            Suggestions = [new Suggestion("write the code of the warning, such as SR4005, behind \"accept\"")],
+        };
+
+    [GeneratedRegex("^SR[0-9]{4}$", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant, matchTimeoutMilliseconds: 1000)]
+    private static partial Regex Code();
 }

@@ -68,7 +68,7 @@ internal sealed class JsonParts(Explainer explainer)
 
     /// <summary>A word.</summary>
     public static WordPart Word(WordEntry word) => new(
-        word.Kind == WordKind.CalledFact ? "called fact" : word.Kind.ToString().ToLowerInvariant(),
+        word.Kind switch { WordKind.CalledFact => "called fact", WordKind.DerivedFact => "derived fact", _ => word.Kind.ToString().ToLowerInvariant() },
         word.Name, word.Meaning, word.Description, word.Values, [.. word.Steps.Select(step => new StepPart(step.Step, step.Text))], word.Synonyms, word.Location?.Path, word.Location?.Line);
 
     /// <summary>Something without effect yet.</summary>

@@ -6,6 +6,7 @@ namespace ScoreRules.Publishing.Json;
 [JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, WriteIndented = true, NewLine = "\n", DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull)]
 [JsonSerializable(typeof(RankDocument))]
 [JsonSerializable(typeof(ExplainDocument))]
+[JsonSerializable(typeof(DeriveDocument))]
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(TestDocument))]
 [JsonSerializable(typeof(WordsDocument))]

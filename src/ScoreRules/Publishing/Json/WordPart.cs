@@ -3,7 +3,7 @@ using System.Collections.Immutable;
 namespace ScoreRules.Publishing.Json;
 
 /// <summary>A word that a house's text may use.</summary>
-/// <param name="Kind">attribute, kit, muscle, target, tier, word, called fact or movement.</param>
+/// <param name="Kind">attribute, derived fact, kit, muscle, target, tier, word, called fact or movement.</param>
 /// <param name="Name">The word as declared.</param>
 /// <param name="Meaning">What it takes or stands for.</param>
 /// <param name="Description">One line that says more.</param>

@@ -6,6 +6,9 @@ public enum WordKind
     /// <summary>Something that can be said of a movement or a person.</summary>
     Attribute,
 
+    /// <summary>A fact that mechanics derives from joints and load; rules read it like an attribute, and no movement states it.</summary>
+    DerivedFact,
+
     /// <summary>A piece of kit.</summary>
     Kit,
 

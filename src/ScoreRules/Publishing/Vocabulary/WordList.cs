@@ -18,7 +18,8 @@ public sealed class WordList
         var ruleset = judgement.Ruleset;
         Entries =
         [
-            .. ruleset.Attributes.Select(attribute => AttributeWords.Entry(attribute, ruleset.Muscles)),
+            .. ruleset.Attributes.Where(attribute => !attribute.IsDerived).Select(attribute => AttributeWords.Entry(attribute, ruleset.Muscles)),
+            .. ruleset.Attributes.Where(attribute => attribute.IsDerived).Select(DerivedWords.Entry),
             .. ruleset.Attributes.Where(attribute => NameText.Same(attribute.Name, WellKnownAttributes.Equipment)).SelectMany(AttributeWords.Kit),
             .. ruleset.Muscles.Select(Muscle),
             .. ruleset.Targets.Select(Target),

@@ -33,6 +33,7 @@ public static class WordsText
     internal static string Heading(WordKind kind) => kind switch
     {
         WordKind.Attribute => "Attributes: what can be said of a movement, or of a person",
+        WordKind.DerivedFact => "Derived facts: what mechanics works out from joints and load; rules may read them, no movement states them",
         WordKind.Kit => "Kit",
         WordKind.Muscle => "Muscles",
         WordKind.Target => "Targets",
