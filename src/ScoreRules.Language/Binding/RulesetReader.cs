@@ -99,7 +99,8 @@ public sealed class RulesetReader
         };
         new LaterBinder(context, info).Bind(statements);
         OverrideCheck.Report(acting, context.Findings);
-        if (day is null && statements.All(statement => statement.Spec != HouseGrammar.Ruleset || (statement.IsWhole && !statement.Has(HouseGrammar.Checked))))
+        // A ruleset whose first line is lost may have said on which day it was checked.
+        if (day is null && !context.Doubts.HasLostHead && statements.All(statement => statement.Spec != HouseGrammar.Ruleset || (statement.IsWhole && !statement.Has(HouseGrammar.Checked))))
         {
             DateCheck.Missing(context);
         }

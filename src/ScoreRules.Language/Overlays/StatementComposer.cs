@@ -36,8 +36,8 @@ internal sealed class StatementComposer(StatementSyntax under)
         var file = SyntaxParser.ParseComposed(text.ToText());
         if (isWhole)
         {
-            // A line that was guessed at is guessed at again; that has been reported.
-            findings?.AddRange(file.Findings.Where(finding => !findings.HasAt(finding.Location)));
+            // A line that was guessed at is guessed at again, and so are signs that only look like others; that has been reported.
+            findings?.AddRange(file.Findings.Where(finding => !finding.Code.StartsWith("SR0", StringComparison.Ordinal) && !findings.HasAt(finding.Location)));
         }
 
         return file.Statements[0] with { Section = under.Section, IsWhole = isWhole && file.Findings.IsEmpty };

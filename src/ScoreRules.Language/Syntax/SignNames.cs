@@ -1,3 +1,5 @@
+using ScoreRules.Language.Text;
+
 namespace ScoreRules.Language.Syntax;
 
 /// <summary>What messages call a character that the language does not use: in words where there is a plain one, with its number.</summary>
@@ -5,6 +7,13 @@ internal static class SignNames
 {
     /// <summary>Letters of other scripts that look like Latin ones: Cyrillic, then Greek.</summary>
     public const string Homoglyphs = "асеорхуАВСЕНКМОРТХіјѕԁοαινρτυΑΒΕΖΗΙΚΜΝΟΡΤΥΧ";
+
+    private const string Latin = "aceopxyABCEHKMOPTXijsdoaivptuABEZHIKMNOPTYX";
+
+    /// <summary>What a text was meant to be: Latin letters for those that only look like them, ordinary spaces, nothing that cannot be seen.</summary>
+    public static string Meant(string text) => string.Concat(text.Where(c => !DisplayColumns.IsHidden(c)).Select(Meant));
+
+    private static char Meant(char c) => Homoglyphs.IndexOf(c, StringComparison.Ordinal) is var twin && twin >= 0 ? Latin[twin] : char.IsWhiteSpace(c) ? ' ' : c;
 
     /// <summary>A character in words, such as "a no-break space (U+00A0)".</summary>
     public static string Describe(char c)

@@ -1,3 +1,4 @@
+using ScoreRules.Language.Syntax;
 using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Binding.Building;
@@ -15,11 +16,15 @@ internal sealed class Doubts
     /// <summary>Names that a house took away from those below it.</summary>
     public Overlays.DroppedNames Dropped { get; init; } = new();
 
+    /// <summary>Whether the first line of a statement could not be read, so that any statement may be meant.</summary>
+    public bool HasLostHead { get; private set; }
+
     /// <summary>Adds a text.</summary>
     /// <param name="kind">Head of the statement it stands in.</param>
     /// <param name="text">The text; empty when the statement lacks its name, so that any name of its kind may be meant.</param>
     public void Add(string kind, string text)
     {
+        HasLostHead |= kind.Length == 0;
         if (text.Length == 0)
         {
             nameless.Add(kind);
@@ -41,6 +46,7 @@ internal sealed class Doubts
     public bool IsNew(string name) => reported.Add(NameText.Key(name));
 
     // Parts of a name that holds a comma may be used one by one, so commas and quotes are blanks here.
+    // Letters are taken for what they look like: that they are others has been reported.
     // Nor does the order of words count: two of them may have been changed over.
-    private static HashSet<string> Words(string text) => new(NameText.Key(text).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
+    private static HashSet<string> Words(string text) => new(NameText.Key(SignNames.Meant(text)).Split([' ', ',', '"'], StringSplitOptions.RemoveEmptyEntries), StringComparer.Ordinal);
 }

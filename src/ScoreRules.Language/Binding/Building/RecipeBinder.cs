@@ -56,9 +56,9 @@ internal sealed class RecipeBinder(BindContext context)
     private bool CheckStart(StatementSyntax statement)
     {
         var first = statement.Lines.OfType<ClauseSyntax<StepSyntax>>().First();
-        if (first.Spec == RuleGrammar.StartWith)
+        if (first.Spec == RuleGrammar.StartWith || !statement.Has(RuleGrammar.StartWith))
         {
-            return true;
+            return first.Spec == RuleGrammar.StartWith;
         }
 
         context.Error("SR1007", "A recipe begins with \"start with\"", statement, first.Span, "", new Suggestion("move the line \"start with\" to the top"));

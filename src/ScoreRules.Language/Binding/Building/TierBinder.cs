@@ -64,7 +64,7 @@ internal sealed class TierBinder(BindContext context)
         {
             Report(statement, better, worse, $"Nothing is left for \"{worse.Name}\" below the rest", "move \"the rest\" to the last line");
         }
-        else if (worse.Cut == TierCut.Top ? worse.Amount <= better.Amount : worse.LowerBorder >= better.LowerBorder)
+        else if (worse.Cut != TierCut.Rest && (worse.Cut == TierCut.Top ? worse.Amount <= better.Amount : worse.LowerBorder >= better.LowerBorder))
         {
             Report(statement, better, worse, $"\"{worse.Name}\" begins no lower than the better tier above it", "order the tiers from best to worst, each beginning lower than the one above");
         }

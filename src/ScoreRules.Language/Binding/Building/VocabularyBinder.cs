@@ -36,7 +36,7 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         foreach (var statement in statements.Where(statement => statement.Spec == RuleGrammar.WorkOut && statement.First is not null))
         {
             var name = statement.Head<NameSyntax>();
-            if (!HasUnit(statement) || (!statement.IsWhole && UnitOf(statement) is null))
+            if (!HasUnit(statement) || LacksUnit(statement) || (!statement.IsWhole && UnitOf(statement) is null))
             {
                 DoubtNames(statement);
                 continue;
@@ -48,6 +48,20 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         AddLikeness();
         AddDerived();
         return [.. attributes];
+    }
+
+    // Without "in", a recipe counts in times; numbers with a unit show that the line is forgotten, which is one fault and not one for each step.
+    private bool LacksUnit(StatementSyntax statement)
+    {
+        var measured = RuleGrammar.Steps.SelectMany(statement.All).OrderBy(step => step.Span.Start)
+            .Select(step => step.Content.Operand.Value).FirstOrDefault(value => value?.Unit is not (null or "times" or "repetitions"));
+        if (measured is null || UnitOf(statement) is not null || !statement.IsWhole)
+        {
+            return false;
+        }
+
+        context.Error("SR5008", $"{statement.Spec.Words} \"{statement.Head<NameSyntax>().Text}\" does not say in which unit it counts", statement, measured.Span, $"in {measured.Unit}", new Suggestion($"add a line \"in {measured.Unit}\" below it"));
+        return true;
     }
 
     // What kind of thing it is could not be read, which has been reported; any use of it would be judged wrongly.
@@ -97,6 +111,11 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
 
         if (statement.Find(VocabularyGrammar.SomeOf) is { } someOf)
         {
+            if (MeansMuscles(someOf.Content, statement))
+            {
+                return (AttributeKind.SomeOf, [.. muscles]);
+            }
+
             return (AttributeKind.SomeOf, Distinct(someOf.Content, statement));
         }
 
@@ -108,6 +127,18 @@ internal sealed class VocabularyBinder(BindContext context, InfoBinder info)
         return statement.Has(VocabularyGrammar.YesOrNo) ? (AttributeKind.OneOf, ["yes", "no"])
             : statement.Has(VocabularyGrammar.Rated) ? (AttributeKind.Rating, [])
             : (AttributeKind.Measure, []);
+    }
+
+    // "some of muscles" would declare a list with one word in it.
+    private bool MeansMuscles(NameSyntax[] names, StatementSyntax statement)
+    {
+        if (names is not [{ } only] || !(only.Key.StartsWith("the ", StringComparison.Ordinal) || only.Key == "the" || only.Key.EndsWith("muscles", StringComparison.Ordinal)))
+        {
+            return false;
+        }
+
+        context.Error("SR1002", $"\"{only.Text}\" does not fit here", statement, only.Span, "expected \"the muscles\"", new Suggestion("did you mean \"some of the muscles\"?", new TextEdit(statement.At(only.Span), "the muscles"), EditSafety.Safe));
+        return true;
     }
 
     private ImmutableArray<string> Distinct(NameSyntax[] names, StatementSyntax statement)

@@ -28,6 +28,21 @@ internal sealed class LineFit(SourceText source, LineView[] lines)
             ? Reads(match.Value.Spec, line, match.RestStart) && !(match.Value.Once && above.Has(match.Value.Spec))
             : above.Spec.NamedLine is { } named && HasVerb(line) && !IsHead(line) && Reads(named, line, line.Content.Start);
 
+    /// <summary>Whether what is set in below a line goes on with a statement too and repeats nothing of it; if not, the line began another statement.</summary>
+    public bool NextGoOn(StatementBuilder above, int at)
+    {
+        while (++at < lines.Length && lines[at].Kind == LineKind.Inner)
+        {
+            var match = StarterTables.LinesOf(above.Spec).Match(source.Text, lines[at].Content);
+            if (!GoesOn(above.Spec, lines[at]) || (match is { Value: { Once: true, Spec: var spec } } && above.Has(spec)))
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>
     /// Whether an inner line that starts with a head begins a statement, set in by mistake. It does not if it states a fact
     /// or reads badly as one, nor if the line below it goes on with the statement above and not with the new one: then a

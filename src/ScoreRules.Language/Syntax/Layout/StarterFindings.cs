@@ -49,7 +49,7 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         {
             var place = line.Content with { Length = synonym.Written.Length };
             Add("SR1003", place, $"No statement starts with \"{source.Slice(place)}\"", null, [], synonym.Head is { } head ? Replace(synonym.Advice, place, head, EditSafety.Shown) : new Suggestion(synonym.Advice));
-            return synonym.SameForm ? Head(synonym.Head!, place.End) : null;
+            return synonym.SameForm && IsPlain(SourceSpan.FromBounds(place.End, line.Content.End)) ? Head(synonym.Head!, place.End) : null;
         }
 
         var (span, written, near) = Words.NearestStarter(source, line.Content, Heads);
@@ -104,14 +104,17 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
     private static StarterGuess<ClauseUse>? Use(HeadSpec spec, string starter, int restStart) =>
         spec.Lines.FirstOrDefault(use => use.Spec.Starter == starter) is { } use ? new StarterGuess<ClauseUse>(use, restStart) : null;
 
+    // Signs that nobody sees may be what the first words are not known for; they would be told a second time.
+    private bool IsPlain(SourceSpan place) => SignNames.Meant(source.Slice(place)) == source.Slice(place).Replace('\t', ' ');
+
     private static StarterGuess<HeadSpec>? Head(string words, int restStart) =>
         StatementTable.Own.FirstOrDefault(head => head.Words == words) is { } head ? new StarterGuess<HeadSpec>(head, restStart) : null;
 
-    // "only" may begin a sentence, and where a clause word follows the other word was one too many.
+    // "only" may begin a sentence, "avoid plover" is no condition, and where a clause word follows the other word was one too many.
     private bool MayGoOn(LineView line, SourceSpan written, string clause, HeadSpec spec)
     {
         var rest = SourceSpan.FromBounds(line.Content.End - source.Slice(line.Content)[written.Length..].TrimStart().Length, line.Content.End);
-        return clause is not ("only for" or "except for") && StarterTables.LinesOf(spec).Match(source.Text, rest) is null;
+        return clause is not ("only for" or "except for" or "avoid when" or "prefer when") && StarterTables.LinesOf(spec).Match(source.Text, rest) is null;
     }
 
     private void ReportKind(SourceSpan place, string verb)

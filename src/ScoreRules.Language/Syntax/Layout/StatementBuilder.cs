@@ -91,6 +91,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
         {
             ReportStray(kind, line);
             Damaged = true;
+            Doubt(null, source.Slice(clause.Span));
             return;
         }
 

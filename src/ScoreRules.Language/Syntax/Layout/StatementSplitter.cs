@@ -70,7 +70,7 @@ internal sealed class StatementSplitter
         {
             Begin(match.Value, line, match.RestStart);
         }
-        else if (current is { Spec.IsProse: false } above && (open ? fit.GoesOn(above.Spec, line) : fit.Rejoins(above, line)))
+        else if (current is { Spec.IsProse: false } above && (open ? fit.GoesOn(above.Spec, line) : fit.Rejoins(above, line) && fit.NextGoOn(above, at)))
         {
             ReportEdge(above);
             open = true;
@@ -172,7 +172,7 @@ internal sealed class StatementSplitter
         if (StarterTables.Heads.Match(source.Text, line.Content) is { } head)
         {
             layout.HeadSetIn(line);
-            Begin(head.Value, line, head.RestStart);
+            Begin(head.Value, line, head.RestStart, guessed: true);
             current!.IsDoubtful = true;
             return false;
         }
