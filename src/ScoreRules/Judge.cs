@@ -106,6 +106,7 @@ public static class Judge
         return judgement with
         {
             Rankings = rankings,
+            Scores = scores,
             Evidence = evidence,
             Explainer = new Explainer(ruleset, inferred, scores, judgement.Derived) { Evidence = evidence, OnPrinciple = onPrinciple },
             Expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, judgement.Catalogue, inferred, rankings).Run(),

@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScoreRules.Catalogue;
+using ScoreRules.Certainty;
 using ScoreRules.Guarding;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
@@ -18,18 +19,18 @@ namespace ScoreRules.Publishing;
 /// <summary>Judgements as JSON, for programs: the same content as the text forms, numbers unrounded.</summary>
 public static class JudgementJson
 {
-    private const int SchemaVersion = 1;
+    internal const int SchemaVersion = 1;
 
     // Readable quotes and accents: the output is a file or a terminal, never a script block.
-    private static readonly OutputContext Context = new(new JsonSerializerOptions(OutputContext.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
+    internal static readonly OutputContext Context = new(new JsonSerializerOptions(OutputContext.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>Version of the program.</summary>
     public static string ToolVersion => typeof(JudgementJson).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
 
     /// <summary>Rankings.</summary>
-    public static string Rank(Judgement judgement, IReadOnlyList<TargetRanking> rankings)
+    public static string Rank(Judgement judgement, IReadOnlyList<TargetRanking> rankings, HouseCertainty? certainty = null)
     {
-        var parts = new JsonParts(judgement.Explainer!);
+        var parts = new JsonParts(judgement.Explainer!, judgement.Ruleset, certainty);
         var view = judgement.Profile is { } profile ? new ProfileView(judgement.Ruleset, judgement.Inferred!, profile) : null;
         var cautions = new CautionList(rankings, judgement.Explainer!).At(CautionPlace.AboveTheRanking, CautionPlace.AtTheFoot);
         var document = new RankDocument(
@@ -46,9 +47,9 @@ public static class JudgementJson
     }
 
     /// <summary>Explanations of one movement.</summary>
-    public static string Explain(Judgement judgement, Movement movement, IReadOnlyList<TargetRanking> rankings)
+    public static string Explain(Judgement judgement, Movement movement, IReadOnlyList<TargetRanking> rankings, HouseCertainty? certainty = null)
     {
-        var parts = new JsonParts(judgement.Explainer!);
+        var parts = new JsonParts(judgement.Explainer!, judgement.Ruleset, certainty);
         var document = new ExplainDocument(
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), movement.Name,
             [.. rankings.Select(ranking => parts.Target(ranking, other => other.Index == movement.Index, withTrail: true, []))]);
@@ -109,7 +110,7 @@ public static class JudgementJson
     private static TargetPart Target(JsonParts parts, TargetRanking ranking, PersonalRanking? personal) =>
         parts.Target(personal?.Ranking ?? ranking, _ => true, withTrail: false, personal is null ? [] : JsonParts.SetAside(personal));
 
-    private static RulesetPart? House(Judgement judgement) => judgement.Ruleset.House is { } house
+    internal static RulesetPart? House(Judgement judgement) => judgement.Ruleset.House is { } house
         ? new RulesetPart(house.Name, house.Version, house.Judges, Iso(house.CheckedOn), [.. judgement.Ruleset.Bases.Select(below => new BasePart(below.Name, below.Version))], Iso(judgement.Ruleset.Date))
         : null;
 

@@ -63,11 +63,6 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
             return null;
         }
 
-        if (value.Spread is not null || value.High is not null)
-        {
-            context.Later.Add(LaterList.DoubtOfAmount, statement.At(line.Span));
-        }
-
         return targets is null || numbers.Uncertain(value, statement) is not { } amount ? null : new CriterionWeight(amount, targets.Value, statement.At(line.Span));
     }
 

@@ -9,5 +9,6 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(DeriveDocument))]
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(TestDocument))]
+[JsonSerializable(typeof(StudiesDocument))]
 [JsonSerializable(typeof(WordsDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;
