@@ -146,7 +146,7 @@ internal sealed class ConditionBinder(BindContext context)
             return null;
         }
 
-        var words = codes.Of(attribute, atom.Operands.Select(operand => operand.Name!), statement);
+        var words = codes.Of(attribute, [.. atom.Operands.Select(operand => operand.Name!)], statement);
         return words is { } sound ? Test(attribute, atom, statement, double.NaN, double.NaN, sound) : null;
     }
 
