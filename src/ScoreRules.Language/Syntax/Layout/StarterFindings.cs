@@ -47,8 +47,8 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
     {
         var place = line.Content with { Length = head.Words.Length };
         var edits = meant.Count > MostMeant ? [] : meant.Select(other => Replace($"did you mean \"{other.Words}\"?", place, other.Words, EditSafety.Shown));
-        string[] notes = [.. meant.Count > MostMeant ? [$"they may stand below: {string.Join(", ", meant.Select(other => other.Words).Take(MostListed))}"] : Array.Empty<string>(), .. Listed(head)];
-        Add("SR1025", place, $"No line below \"{head.Words}\" belongs to it", null, notes, [.. edits]);
+        string[] notes = meant.Count > MostMeant ? [$"such lines stand below: {string.Join(", ", meant.Select(other => other.Words).Take(MostListed))}"] : [];
+        Add("SR1025", place, $"What stands below \"{head.Words}\" belongs to another kind of statement", null, head.NamedLine is null ? [.. notes, .. Listed(head)] : notes, [.. edits]);
     }
 
     /// <summary>Edge lines that start with no head: a misspelt head, a word from elsewhere, or prose. Passes over all lines of a run of prose.</summary>
