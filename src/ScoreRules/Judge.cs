@@ -47,43 +47,66 @@ public static class Judge
         return Rank(judgement with { Profile = Choose(ruleset, options.Profile) }, findings, options.DespiteErrors);
     }
 
+    /// <summary>
+    /// Judges once more with rules or facts changed, as a whole: called facts, limits and evidence are found anew, nothing is approximated.
+    /// Checks are not run again; a target that can no longer be scored has no ranking.
+    /// </summary>
+    /// <param name="before">What was judged.</param>
+    /// <param name="ruleset">The rules now.</param>
+    /// <param name="catalogue">The movements now.</param>
+    public static Judgement Again(Judgement before, BoundRuleset ruleset, MovementCatalogue catalogue)
+    {
+        var same = ReferenceEquals(catalogue, before.Catalogue) && ruleset.Targets == before.Ruleset.Targets && ruleset.House == before.Ruleset.House;
+        var derived = same ? before.Derived ?? new DerivedFactSource(ruleset) : new DerivedFactSource(ruleset);
+        var inferred = Infer(ruleset, catalogue, derived, before.Profile?.Audience ?? []);
+        var judged = Place(before with { Ruleset = ruleset, Catalogue = catalogue, Derived = derived, Inferred = inferred }, Scorer.Score(ruleset, inferred), new DiagnosticBag());
+        return judged with { Rankings = [.. judged.Rankings.Where(IsScored)], Findings = [], Accepted = [] };
+    }
+
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings, bool despiteErrors)
     {
-        var (ruleset, catalogue) = (judgement.Ruleset, judgement.Catalogue);
+        var ruleset = judgement.Ruleset;
         var derived = new DerivedFactSource(ruleset);
-        var inferred = Infer(ruleset, catalogue, derived, judgement.Profile?.Audience ?? []);
-        RefusalFindings.Report(ruleset, inferred, findings);
-        RuleFindings.Report(ruleset, inferred, findings);
-        RatingFindings.Report(ruleset, catalogue, derived, findings);
-        Allowance.Report(ruleset, findings);
+        var inferred = Infer(ruleset, judgement.Catalogue, derived, judgement.Profile?.Audience ?? []);
         var scores = Scorer.Score(ruleset, inferred);
-        ScoreFindings.Report(ruleset, inferred, scores, findings);
-        OverlapFindings.Report(inferred, scores, findings);
-        ImmutableArray<TargetRanking> rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, catalogue, inferred, scores, findings).Rank();
-        var expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, catalogue, inferred, rankings).Run();
-        findings.AddRange(ExpectationCheck.Findings(expectations));
-        var (left, accepted) = findings.HasErrors ? (findings.ToSorted(), []) : Acceptance.Apply(findings.ToSorted(), ruleset.Accepted);
-        if (findings.HasErrors)
+        Report(judgement, inferred, derived, scores, findings);
+        var judged = Place(judgement with { Derived = derived, Inferred = inferred }, scores, findings);
+        findings.AddRange(ExpectationCheck.Findings(judged.Expectations));
+        if (!findings.HasErrors)
         {
-            // Where too little is left to score a target, it is not ranked.
-            rankings = despiteErrors ? [.. rankings.Where(ranking => ranking.Benchmark is not null && ranking.Placements.All(placement => double.IsFinite(placement.Gap)))] : [];
-            if (rankings.IsEmpty)
-            {
-                return judgement with { Findings = left };
-            }
+            var (left, accepted) = Acceptance.Apply(findings.ToSorted(), ruleset.Accepted);
+            return judged with { Findings = left, Accepted = accepted };
         }
 
+        // Where too little is left to score a target, it is not ranked.
+        ImmutableArray<TargetRanking> rankings = despiteErrors ? [.. judged.Rankings.Where(IsScored)] : [];
+        return rankings.IsEmpty ? judgement with { Findings = findings.ToSorted() } : judged with { Findings = findings.ToSorted(), Rankings = rankings };
+    }
+
+    private static void Report(Judgement judgement, InferenceResult inferred, DerivedFactSource derived, ScoreTable scores, DiagnosticBag findings)
+    {
+        var ruleset = judgement.Ruleset;
+        RefusalFindings.Report(ruleset, inferred, findings);
+        RuleFindings.Report(ruleset, inferred, findings);
+        RatingFindings.Report(ruleset, judgement.Catalogue, derived, findings);
+        Allowance.Report(ruleset, findings);
+        ScoreFindings.Report(ruleset, inferred, scores, findings);
+        OverlapFindings.Report(inferred, scores, findings);
+    }
+
+    private static Judgement Place(Judgement judgement, ScoreTable scores, DiagnosticBag findings)
+    {
+        var (ruleset, inferred) = (judgement.Ruleset, judgement.Inferred!);
+        ImmutableArray<TargetRanking> rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, judgement.Catalogue, inferred, scores, findings).Rank();
         return judgement with
         {
-            Findings = left,
-            Accepted = accepted,
             Rankings = rankings,
-            Inferred = inferred,
-            Derived = derived,
-            Explainer = new Explainer(ruleset, inferred, scores, derived),
-            Expectations = expectations,
+            Explainer = new Explainer(ruleset, inferred, scores, judgement.Derived),
+            Expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, judgement.Catalogue, inferred, rankings).Run(),
         };
     }
+
+    private static bool IsScored(TargetRanking ranking) => ranking.Benchmark is not null && ranking.Placements.All(placement => double.IsFinite(placement.Gap));
 
     private static ProfileDefinition? Choose(BoundRuleset ruleset, string? name)
     {

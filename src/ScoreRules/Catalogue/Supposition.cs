@@ -1,0 +1,23 @@
+using ScoreRules.Language.Binding;
+
+namespace ScoreRules.Catalogue;
+
+/// <summary>Catalogues in which a movement is supposed to have another fact, for questions of the kind "what if".</summary>
+public static class Supposition
+{
+    /// <summary>The catalogue with one fact of one movement replaced, in every target; other movements, those like it too, keep theirs.</summary>
+    /// <param name="catalogue">The catalogue.</param>
+    /// <param name="movement">One of its movements.</param>
+    /// <param name="attribute">What is supposed to be different; neither worked out, derived nor computed.</param>
+    /// <param name="value">The value supposed.</param>
+    public static MovementCatalogue Suppose(MovementCatalogue catalogue, Movement movement, AttributeDefinition attribute, FactValue value)
+    {
+        var supposed = new CatalogueFact(value, FactOrigin.Stated, null, null);
+        var changed = movement with
+        {
+            Facts = movement.Facts.SetItem(attribute.Index, supposed),
+            TargetFacts = new TargetFacts(movement.TargetFacts.ByAttribute.RemoveRange(movement.TargetFacts.ByAttribute.Keys.Where(key => key.Attribute == attribute.Index))),
+        };
+        return new MovementCatalogue(catalogue.Movements.SetItem(movement.Index, changed));
+    }
+}
