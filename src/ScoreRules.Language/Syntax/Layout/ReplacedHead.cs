@@ -26,7 +26,10 @@ internal sealed class ReplacedHead(SourceText source, LineView[] lines, LineFit 
     }
 
     private bool IsMeant(HeadSpec other, List<LineView> own, LineView first, int restStart) =>
-        !other.IsProse && other.FirstLine.Mode != ScanMode.Text && own.TrueForAll(line => fit.GoesOn(other, line)) && fit.Reads(other.FirstLine, first, restStart);
+        !other.IsProse && other.FirstLine.Mode != ScanMode.Text && own.TrueForAll(line => fit.GoesOn(other, line)) && !IsOneNamedLine(other, own) && fit.Reads(other.FirstLine, first, restStart);
+
+    // "plover grip is pronated" reads like a fact of a movement; one line that begins with a name says little.
+    private bool IsOneNamedLine(HeadSpec other, List<LineView> own) => own.Count == 1 && StarterTables.LinesOf(other).Match(source.Text, own[0].Content) is null;
 
     // The lines right below it, without those that any statement may have and those that go on after a comma.
     private List<LineView> Own(int at)
