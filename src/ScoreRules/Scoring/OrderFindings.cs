@@ -31,7 +31,7 @@ internal static class OrderFindings
     {
         var (first, second) = (statement.Order[below - 1], statement.Order[below]);
         var label = new Label(second.Location, "less important by the order");
-        return new Diagnostic("SR5021", Severity.Warning, $"\"{first.Name}\" stands before \"{second.Name}\" in the order and counts less: {Plain(numbers.First)} against {Plain(numbers.Second)}", label)
+        return new Diagnostic("SR5023", Severity.Warning, $"\"{first.Name}\" stands before \"{second.Name}\" in the order and counts less: {Plain(numbers.First)} against {Plain(numbers.Second)}", label)
         {
             Others = [.. new[] { given[below - 1], given[below] }.OfType<CriterionWeight>().Where(weight => weight.Amount is not null).Select(weight => new Label(weight.Location, "this number counts"))],
             Suggestions = [new Suggestion("change the order or a number, or let one more criterion \"count by weights\"")],

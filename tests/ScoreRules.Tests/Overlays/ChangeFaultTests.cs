@@ -46,6 +46,18 @@ public sealed class ChangeFaultTests
         finding.Location.Text.ShouldBe("Level is within 3 points of the benchmark");
     }
 
+    // The narrower order of two: 3/4 and 1/4 (Barron and Barrett 1996), the other way round for the target that the top house names.
+    [Fact]
+    public void Weights_for_a_target_may_be_added_on_top_of_weights_for_all()
+    {
+        var judgement = Judge(
+            Middle("change criterion steady\n  counts by weights\n\nchange criterion long\n  counts by weights\n\nweights\n  order steady, long\n"),
+            Top("weights\n  order long, steady\n  only for arms\n"));
+
+        judgement.Found().ShouldBeEmpty();
+        judgement.Ruleset.Criteria.Single(criterion => criterion.Name == "steady").Weights.Single().Amount!.Number.ShouldBe(25, 1e-9);
+    }
+
     private static string Middle(string says) => Quayside(says);
 
     private static string Top(string says) => $"ruleset Pierhead\n  version 1.0.0\n  builds on Quayside\n\n{says}\n";
