@@ -1,7 +1,7 @@
 using System.Globalization;
 using ScoreRules.Fuzzing.Targets;
-using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax;
+using ScoreRules.Language.Syntax.Grammar;
 
 namespace ScoreRules.Fuzzing;
 

@@ -1,7 +1,7 @@
-using ScoreRules.Language.Syntax.Nodes;
 using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 
 namespace ScoreRules.Language.Binding.Building;

@@ -1,6 +1,6 @@
-using ScoreRules.Language.Overlays;
 using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
+using ScoreRules.Language.Overlays;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
