@@ -127,6 +127,11 @@ public static class Judge
             return found;
         }
 
+        if (ruleset.NotInForce.FirstOrDefault(info => info.Kind == "profile" && NameText.Same(info.Name!, name)) is { } absent)
+        {
+            throw new HouseException($"The profile \"{absent.Name}\" is not in force on {ruleset.Date!.Value.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture)} ({absent.Location}). Give another day with --date, or another profile.");
+        }
+
         var all = ruleset.Profiles.Select(profile => profile.Name).ToList();
         var near = NameSuggester.Nearest(name, all);
         throw new HouseException($"There is no profile \"{name}\" in this house. {(near.IsEmpty ? all.Count == 0 ? "It has none." : $"Profiles are: {string.Join(", ", all)}." : $"Did you mean \"{near[0]}\"?")}");

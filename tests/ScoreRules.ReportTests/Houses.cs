@@ -31,6 +31,7 @@ internal static class Houses
         ruleset "</style>{{HostileName}}"
           version 1
           judges "<b>growth</b>"
+          lets the reader guess first
 
         philosophy
           We like </title><img src=x onerror=alert(2)> and "quotes".

@@ -12,6 +12,13 @@ public sealed class RenderingTests
 {
     public static TheoryData<string> Houses_shipped() => ["longreach", "longreach-second", "harbour-lane", "linden-court"];
 
+    /// <summary>"lets the reader guess first" in the ruleset: Longreach says it, Linden Court does not.</summary>
+    [Theory]
+    [InlineData("longreach", true)]
+    [InlineData("linden-court", false)]
+    public void Guessing_is_offered_where_the_house_lets_its_readers_guess(string folder, bool isOffered) =>
+        Houses.Page(folder).Contains("data-view=\"guess\"", StringComparison.Ordinal).ShouldBe(isOffered);
+
     [Fact]
     public void The_same_house_gives_the_same_bytes_in_any_order_of_files()
     {

@@ -36,7 +36,7 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
     {
         if (statement.Spec == RuleGrammar.LeaveOut && statement.IsWhole && named.Length == 0 && !statement.Lines.Any(line => line is ClauseSyntax<ConditionLineSyntax>))
         {
-            context.Error("SR1015", "Nothing says which movements this is about", statement, statement.HeadLocation.Span, "this statement", new Suggestion("name movements behind \"leave out\", or add a line \"when ...\""));
+            context.Report("SR1015", Severity.Error, "Nothing says which movements this is about", statement, statement.HeadLocation, "this statement", [], new Suggestion("name movements behind \"leave out\", or add a line \"when ...\""));
         }
 
         return null;
