@@ -65,6 +65,7 @@ internal static class CommandLine
             ExplainCommand.Create(screen),
             DeriveCommand.Create(screen),
             ReportCommand.Create(screen),
+            TeachCommand.Create(screen),
             TestCommand.Create(screen),
             NewCommand.Create(screen),
             WordsCommand.Create(screen),

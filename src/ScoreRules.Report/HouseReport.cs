@@ -1,3 +1,4 @@
+using ScoreRules.Publishing;
 using ScoreRules.Report.Components;
 using ScoreRules.Report.Rendering;
 using ScoreRules.Report.Views;
@@ -14,6 +15,7 @@ public static class HouseReport
     public static string Render(Judgement judgement, ReportSlots? slots = null)
     {
         var view = new ReportView(judgement, slots ?? ReportSlots.None);
-        return Shell.Wrap(view, ComponentText.Render<Page>(nameof(Page.View), view));
+        var frame = new PageFrame(view.Title, $"{view.Edition.Text}. {Sentences.Education}", Asset.Styles, Asset.Script);
+        return Shell.Wrap(frame, ComponentText.Render<Page>(nameof(Page.View), view));
     }
 }
