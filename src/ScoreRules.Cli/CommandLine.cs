@@ -67,6 +67,8 @@ internal static class CommandLine
             ReportCommand.Create(screen),
             TeachCommand.Create(screen),
             TestCommand.Create(screen),
+            PublishCommand.Create(screen),
+            VerifyCommand.Create(screen),
             NewCommand.Create(screen),
             WordsCommand.Create(screen),
             FixCommand.Create(screen),

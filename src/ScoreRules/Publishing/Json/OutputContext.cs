@@ -10,4 +10,6 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(TestDocument))]
 [JsonSerializable(typeof(WordsDocument))]
+[JsonSerializable(typeof(EditionDocument))]
+[JsonSerializable(typeof(VerifyDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;

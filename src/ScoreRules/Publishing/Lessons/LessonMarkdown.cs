@@ -59,7 +59,7 @@ public sealed class LessonMarkdown(Judgement judgement, Lesson lesson)
 
         if (!step.Changes.IsEmpty)
         {
-            Paragraph($"**What you see:** {Escaped(string.Join("; ", step.Changes.Select(LessonWords.Change)))}.");
+            Paragraph($"**What you see:** {Escaped(string.Join(". ", step.Changes.Select(change => Sentences.Sentence(LessonWords.Change(change)).TrimEnd('.'))))}.");
         }
 
         Paragraph($"**{LessonWords.Move(step)}.**{(step.Cousin is not null && step.Parts.IsEmpty ? " Nothing that gives points differs." : "")}");

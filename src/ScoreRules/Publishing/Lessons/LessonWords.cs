@@ -53,9 +53,19 @@ internal static class LessonWords
         explained.Criteria.Select(criterion => (criterion.Criterion.Name, criterion.Points, Sentences.Sentence(FactText.Told(criterion.Attribute, criterion.Fact))))
             .Concat(explained.Held<AwardDefinition>().Select(rule => (AwardDefinition)rule.Rule).Select(award => (award.Info.Name ?? award.Info.Kind, award.Points, Sentences.Sentence(award.Info.Because ?? "a rule of the house"))));
 
-    /// <summary>A fact that differs, without points of its own: "kit: dumbbell here, cable column there".</summary>
-    public static string Change((AttributeDefinition Attribute, FactValue Own, FactValue Cousins) change) =>
-        $"{change.Attribute.Name}: {FactText.Value(change.Attribute, change.Own)} here, {FactText.Value(change.Attribute, change.Cousins)} there";
+    /// <summary>A fact that differs: "peak load: middle here, even there", "helper: adds gracilis; leaves out grip".</summary>
+    public static string Change((AttributeDefinition Attribute, FactValue Own, FactValue Cousins) change)
+    {
+        var (attribute, own, cousins) = change;
+        if (attribute.Kind != AttributeKind.SomeOf)
+        {
+            return $"{attribute.Name}: {FactText.Value(attribute, own)} here, {FactText.Value(attribute, cousins)} there";
+        }
+
+        var (added, lost) = (own.Codes.Except(cousins.Codes).Select(code => attribute.Values[code]).ToList(), cousins.Codes.Except(own.Codes).Select(code => attribute.Values[code]).ToList());
+        string?[] told = [added.Count > 0 ? $"adds {FactText.Join(added)}" : null, lost.Count > 0 ? $"leaves out {FactText.Join(lost)}" : null];
+        return $"{attribute.Name}: {string.Join("; ", told.OfType<string>())}";
+    }
 
     /// <summary>Where it stands in the list.</summary>
     public static string Place(LessonStep step)
