@@ -56,7 +56,7 @@ public sealed class RankingMarkdown(Judgement judgement)
     private void PrintTarget(ListedTarget target)
     {
         var ranking = target.Ranking;
-        Paragraph($"## {Escaped(ranking.Target.Name.Transform(To.SentenceCase))}");
+        Paragraph($"## {Escaped(Sentences.Capital(ranking.Target.Name))}");
         Paragraph($"{"movement".ToQuantity(ranking.Placements.Length)}{(ranking.Benchmark is { } benchmark ? $", against the {Escaped(benchmark.Movement.Name)}" : "")}.");
         var better = (TierDefinition?)null;
         foreach (var tier in judgement.Ruleset.Tiers)

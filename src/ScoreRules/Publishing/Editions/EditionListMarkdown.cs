@@ -1,5 +1,4 @@
 using System.Text;
-using Humanizer;
 
 namespace ScoreRules.Publishing.Editions;
 
@@ -43,7 +42,7 @@ public static class EditionListMarkdown
 
         foreach (var target in EditionWords.Told(listed).GroupBy(change => change.Target, StringComparer.Ordinal))
         {
-            Paragraph(page, $"{Escaped(target.Key.Transform(To.SentenceCase))}:");
+            Paragraph(page, $"{Escaped(Sentences.Capital(target.Key))}:");
             page.AppendJoin("", target.Select(change => $"- {Escaped(EditionWords.Change(change))}\n")).Append('\n');
         }
     }

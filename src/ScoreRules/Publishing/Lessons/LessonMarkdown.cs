@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text;
-using Humanizer;
 using ScoreRules.Language.Binding;
 using ScoreRules.Teaching;
 
@@ -45,7 +44,7 @@ public sealed class LessonMarkdown(Judgement judgement, Lesson lesson)
 
     private void PrintStep(LessonStep step)
     {
-        Paragraph($"## {NumberText.Count(step.Number)}. {Escaped(step.Movement.Transform(To.SentenceCase))}");
+        Paragraph($"## {NumberText.Count(step.Number)}. {Escaped(Sentences.Capital(step.Movement))}");
         if (Sentences.First(step.Explained) is { Length: > 0 } first)
         {
             Paragraph($"**First:** {Escaped(first)}");
