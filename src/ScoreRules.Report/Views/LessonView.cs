@@ -24,6 +24,9 @@ public sealed record LessonView(Judgement Judgement, Lesson Lesson, bool AreSlid
     /// <summary>Its title.</summary>
     public string Title => LessonWords.Title(Lesson);
 
+    /// <summary>File names, shortened.</summary>
+    public PlaceNames Places { get; } = new(Judgement.Sources);
+
     /// <summary>Depth of hue of each tier.</summary>
     public TierShading Shading { get; } = new(Judgement.Ruleset.Tiers);
 
