@@ -11,14 +11,11 @@ public static class EditionListMarkdown
         var page = new StringBuilder();
         Paragraph(page, $"# {Escaped(list.Title)}");
         Paragraph(page, Sentences.Education);
-        foreach (var caution in EditionWords.ForAll(list))
-        {
-            Paragraph(page, $"**First:** {Escaped(caution)}");
-        }
-
+        First(page, EditionWords.ForAll(list));
         foreach (var (house, editions) in list.Houses)
         {
             Paragraph(page, $"## {Escaped(house)}");
+            First(page, EditionWords.Own(list, editions));
             foreach (var listed in editions)
             {
                 Print(page, listed);
@@ -26,6 +23,14 @@ public static class EditionListMarkdown
         }
 
         return page.ToString().TrimEnd('\n') + "\n";
+    }
+
+    private static void First(StringBuilder page, IEnumerable<string> cautions)
+    {
+        foreach (var caution in cautions)
+        {
+            Paragraph(page, $"**First:** {Escaped(caution)}");
+        }
     }
 
     private static void Print(StringBuilder page, ListedEdition listed)

@@ -76,8 +76,12 @@ public static class EditionWords
     public static IEnumerable<string> Cautions(ListedEdition listed) =>
         listed.CautionsAdded.Select(text => $"New caution: {text}").Concat(listed.CautionsGone.Select(text => $"No longer shown, because its words changed or its movements are gone: {text}"));
 
-    /// <summary>The cautions for everybody of the newest edition of every house, each once.</summary>
-    public static ImmutableArray<string> ForAll(EditionList list) => [.. list.Houses.SelectMany(house => house.Editions[0].Edition.CautionsForAll).Distinct(StringComparer.Ordinal)];
+    /// <summary>The cautions for everybody that the newest edition of every house shows.</summary>
+    public static ImmutableArray<string> ForAll(EditionList list) =>
+        [.. list.Houses[0].Editions[0].Edition.CautionsForAll.Distinct(StringComparer.Ordinal).Where(text => list.Houses.All(house => house.Editions[0].Edition.CautionsForAll.Contains(text, StringComparer.Ordinal)))];
+
+    /// <summary>The cautions for everybody that a house shows besides those.</summary>
+    public static ImmutableArray<string> Own(EditionList list, ImmutableArray<ListedEdition> house) => [.. house[0].Edition.CautionsForAll.Distinct(StringComparer.Ordinal).Except(ForAll(list), StringComparer.Ordinal)];
 
     /// <summary>Whether an edition is what its rules say, in words.</summary>
     public static string Verified(VerifiedPart part, int files) => part.Faults.IsEmpty

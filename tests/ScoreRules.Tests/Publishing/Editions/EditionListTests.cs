@@ -57,6 +57,16 @@ public sealed class EditionListTests
     }
 
     [Fact]
+    public void A_caution_of_one_house_stands_under_its_name_and_one_of_all_at_the_top()
+    {
+        var willow = Published.Of("Willow", "w", "1", "2031-01-01") with { CautionsForAll = ["Stop at pain.", "Hold a rail."] };
+        var alder = Published.Of("Alder", "a", "1", "2031-01-01") with { CautionsForAll = ["Stop at pain."] };
+        var page = EditionListMarkdown.Print(EditionList.Of([willow, alder], new PlacementDifference()));
+        page.ShouldContain("professionals come first.\n\n**First:** Stop at pain.\n\n## Alder\n\n### ");
+        page.ShouldContain("## Willow\n\n**First:** Hold a rail.\n\n### ");
+    }
+
+    [Fact]
     public void A_name_that_means_something_to_markdown_is_taken_literally()
     {
         var older = Published.Edition("1", "2031-01-01", Published.Target("legs", ("a", "High", 90)));
