@@ -15,7 +15,7 @@ public sealed class TeachTests
         var second = outcome.Output.Split("\n## ")[3];
         second.ShouldStartWith("2. Standing leg curl\n\n**First:** Set where the machine starts");
         second.ShouldContain("Beside the lying leg curl, 79 % alike.");
-        second.ShouldContain("**Down by 1.8 to 66.2 points.**");
+        second.ShouldContain("**Down by 1.0 to 63.2 points.**");
         second.ShouldContain("| one side at a time | +3.0 | Unilateral; lying leg curl bilateral. |");
         outcome.Output.ShouldContain("**Stop:** Stop if a movement causes sharp, radiating or joint pain");
     }

@@ -9,12 +9,10 @@ namespace ScoreRules.Teaching;
 /// <summary>What gives two placements of one target different points, each part with both facts.</summary>
 internal static class StepParts
 {
-    private const string Studies = "studies";
-
     /// <summary>All parts that are not zero, largest first; they add up to the difference of the scores.</summary>
     public static ImmutableArray<Reason> Between(PlacementExplanation own, PlacementExplanation cousin, DerivedFactSource? derived) =>
     [
-        .. new PlacementComparison(own, cousin).Parts.Select(part => Part(part, own, cousin, derived)).Append(Moved(own, cousin)).OfType<Reason>()
+        .. new PlacementComparison(own, cousin).Parts.Select(part => Part(part, own, cousin, derived)).Concat(Moved(own, cousin))
             .Where(part => part.Points != 0)
             .OrderByDescending(part => Math.Abs(Rounding.Compared(part.Points))).ThenBy(part => part.Name, StringComparer.Ordinal),
     ];
@@ -32,14 +30,8 @@ internal static class StepParts
             });
     }
 
-    // What studies moved is no part of principle; told as one part, so that the parts still add up.
-    private static Reason? Moved(PlacementExplanation own, PlacementExplanation cousin)
-    {
-        var apart = Shift(own) - Shift(cousin);
-        return Rounding.Compared(apart) == 0 ? null : new Reason(Studies, apart, own.Row.Target.Info, null);
-    }
-
-    private static double Shift(PlacementExplanation explained) => explained.Placement is { } placement ? placement.Score - placement.PrincipleScore : 0;
+    // Studies and judgements by another movement, as reasons against a benchmark are told, with the cousin in the benchmark's place.
+    private static IEnumerable<Reason> Moved(PlacementExplanation own, PlacementExplanation cousin) => EvidenceReasons.Of(own with { BenchmarkMoved = cousin.Evidence });
 
     private static CriterionExplanation? Criterion(PlacementExplanation explained, StatementInfo statement) =>
         explained.Criteria.FirstOrDefault(criterion => ReferenceEquals(criterion.Criterion.Info, statement));

@@ -39,19 +39,49 @@ internal static class LessonWords
     /// <summary>Why a part is what it is.</summary>
     public static string Why(LessonStep step, Reason part)
     {
-        if (part.Statement.Kind == step.Explained.Row.Target.Info.Kind)
+        if (!part.Studies.IsEmpty)
         {
-            return "What studies moved, here and there.";
+            return Sentences.Sentence(Studies(step, part));
         }
 
         var same = part.Criterion is { BenchmarkFact: { } fact } criterion && FactText.Value(criterion.Attribute, fact.Value) == FactText.Value(criterion.Attribute, criterion.Fact.Value);
         return Sentences.Sentence(same ? "the same mark, which counts for another share here" : Sentences.Reason(part, step.Cousin?.Movement));
     }
 
-    /// <summary>The parts of the first movement: every criterion with what it gave.</summary>
+    /// <summary>The parts of the first movement: every criterion with what it gave, then awards, studies and judgements.</summary>
     public static IEnumerable<(string Name, double Points, string Why)> Marks(PlacementExplanation explained) =>
         explained.Criteria.Select(criterion => (criterion.Criterion.Name, criterion.Points, Sentences.Sentence(FactText.Told(criterion.Attribute, criterion.Fact))))
-            .Concat(explained.Held<AwardDefinition>().Select(rule => (AwardDefinition)rule.Rule).Select(award => (award.Info.Name ?? award.Info.Kind, award.Points, Sentences.Sentence(award.Info.Because ?? "a rule of the house"))));
+            .Concat(explained.Held<AwardDefinition>().Select(rule => (AwardDefinition)rule.Rule).Select(award => (award.Info.Name ?? award.Info.Kind, award.Points, Sentences.Sentence(award.Info.Because ?? "a rule of the house"))))
+            .Concat(Moves(explained));
+
+    private static IEnumerable<(string Name, double Points, string Why)> Moves(PlacementExplanation explained)
+    {
+        if (explained.Evidence is not { } evidence)
+        {
+            return [];
+        }
+
+        var pulls = evidence.Pulls.Where(pull => pull.Points != 0).Select(pull => ($"study {pull.Claim.Study.Name}", pull.Points, Sentences.Sentence(EvidenceText.Pull(explained, pull))));
+        var held = evidence.Held.Where(pull => pull.Points != 0).Select(pull => ($"study {pull.Claim.Study.Name}", pull.Points, Sentences.Sentence(EvidenceText.Held(explained, pull))));
+        return evidence is { Place: { } place } && evidence.PlacePoints != 0
+            ? [.. pulls, .. held, ("personal judgement", evidence.PlacePoints, Sentences.Sentence(Sentences.PlacedBy(place)))]
+            : [.. pulls, .. held];
+    }
+
+    private static string Studies(LessonStep step, Reason part)
+    {
+        var (cousin, strongest) = (step.Cousin!.Movement, part.Studies.MaxBy(pull => Math.Abs(pull.Points))!);
+        var whose = (part.IsBenchmarks, strongest.IsTested) switch
+        {
+            (true, true) => $"the {cousin} was tested",
+            (true, false) => $"a movement like the {cousin} was tested",
+            (false, true) => "it was tested",
+            _ => "a movement like it was tested",
+        };
+        var moved = part.BenchmarkMoved;
+        var both = part.IsBenchmarks || Rounding.Printed(moved, 1) == 0 ? "" : $"; {NumberText.Signed(-moved)} of it because the {cousin} moved";
+        return $"{whose}: study {strongest.Claim.Study.Name} {EvidenceText.Verb(strongest.Claim)} {strongest.Claim.First} {EvidenceText.Said(strongest.Claim)}{both}";
+    }
 
     /// <summary>A fact that differs: "peak load: middle here, even there", "helper: adds gracilis; leaves out grip".</summary>
     public static string Change((AttributeDefinition Attribute, FactValue Own, FactValue Cousins) change)
