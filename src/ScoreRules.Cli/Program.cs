@@ -1,3 +1,4 @@
+using System.Globalization;
 using ScoreRules.Cli.Terminal;
 
 namespace ScoreRules.Cli;
@@ -8,6 +9,8 @@ public static class Program
     /// <summary>Runs one command and gives its exit code.</summary>
     public static int Main(string[] args)
     {
+        // Whatever a library words or sorts is the same for everybody.
+        CultureInfo.DefaultThreadCurrentCulture = CultureInfo.DefaultThreadCurrentUICulture = CultureInfo.InvariantCulture;
         using var interrupt = new InterruptHandler();
         var screen = Screen.Real();
         try

@@ -1,4 +1,5 @@
 using ScoreRules.Certainty;
+using ScoreRules.Publishing;
 using ScoreRules.Report.Components;
 using ScoreRules.Report.Rendering;
 using ScoreRules.Report.Views;
@@ -17,6 +18,7 @@ public static class HouseReport
     {
         var given = slots ?? ReportSlots.None;
         var view = new ReportView(judgement, certainty is null ? given : CertaintySlots.Over(given, certainty, judgement.Ruleset)) { Certainty = certainty };
-        return Shell.Wrap(view, ComponentText.Render<Page>(nameof(Page.View), view));
+        var frame = new PageFrame(view.Title, $"{view.Edition.Text}. {Sentences.Education}", Asset.Styles, Asset.Script);
+        return Shell.Wrap(frame, ComponentText.Render<Page>(nameof(Page.View), view));
     }
 }

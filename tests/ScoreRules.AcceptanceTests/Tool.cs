@@ -10,9 +10,44 @@ internal static class Tool
 
     public static Outcome Run(params string[] arguments) => RunIn(Root, "", arguments);
 
-    public static Outcome RunIn(string folder, string input, params string[] arguments)
+    public static Outcome RunIn(string folder, string input, params string[] arguments) => RunIn(folder, input, [], arguments);
+
+    /// <summary>Runs it with variables of its environment set.</summary>
+    public static Outcome RunIn(string folder, string input, KeyValuePair<string, string>[] environment, params string[] arguments)
     {
-        var start = new ProcessStartInfo("dotnet")
+        var start = Start("dotnet", folder);
+        foreach (var (name, value) in environment)
+        {
+            start.Environment[name] = value;
+        }
+
+        foreach (var argument in arguments.Prepend(Program))
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        return Finish(start, input);
+    }
+
+    /// <summary>Runs it under a shell that lets no file grow beyond so many kilobytes.</summary>
+    public static Outcome Limited(int kilobytes, params string[] arguments)
+    {
+        var start = Start("bash", Root);
+
+        // The run-time's own mapping of code would need larger files otherwise.
+        start.Environment["DOTNET_EnableWriteXorExecute"] = "0";
+        foreach (var argument in (string[])["-c", $"ulimit -c 0; ulimit -f {kilobytes.ToString(System.Globalization.CultureInfo.InvariantCulture)}; exec dotnet \"$0\" \"$@\"", Program, .. arguments])
+        {
+            start.ArgumentList.Add(argument);
+        }
+
+        return Finish(start, "");
+    }
+
+    private static string Program => Path.Combine(AppContext.BaseDirectory, "ScoreRules.Cli.dll");
+
+    private static ProcessStartInfo Start(string program, string folder) =>
+        new(program)
         {
             WorkingDirectory = folder,
             UseShellExecute = false,
@@ -22,12 +57,9 @@ internal static class Tool
             StandardOutputEncoding = Encoding.UTF8,
             StandardErrorEncoding = Encoding.UTF8,
         };
-        start.ArgumentList.Add(Path.Combine(AppContext.BaseDirectory, "ScoreRules.Cli.dll"));
-        foreach (var argument in arguments)
-        {
-            start.ArgumentList.Add(argument);
-        }
 
+    private static Outcome Finish(ProcessStartInfo start, string input)
+    {
         using var process = Process.Start(start)!;
         process.StandardInput.Write(input);
         process.StandardInput.Close();

@@ -11,6 +11,15 @@ internal static class Asset
     /// <summary>All styles, in order, without the tokens.</summary>
     public static string Styles { get; } = string.Concat(StyleParts.Select(Read));
 
+    /// <summary>The styles of a lesson.</summary>
+    public static string LessonStyles { get; } = string.Concat(((string[])["base.css", "lesson.css"]).Select(Read));
+
+    /// <summary>The styles of the slides of a lesson.</summary>
+    public static string SlideStyles { get; } = LessonStyles + Read("slides.css");
+
+    /// <summary>The styles of a list of editions.</summary>
+    public static string EditionStyles { get; } = string.Concat(((string[])["base.css", "editions.css"]).Select(Read));
+
     /// <summary>The whole script: its parts share one scope.</summary>
     public static string Script { get; } = $"\"use strict\";\n(() => {{\n{string.Concat(ScriptParts.Select(Read))}}})();\n";
 

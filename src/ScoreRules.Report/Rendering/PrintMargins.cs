@@ -1,6 +1,4 @@
 using System.Text;
-using ScoreRules.Publishing;
-using ScoreRules.Report.Views;
 
 namespace ScoreRules.Report.Rendering;
 
@@ -8,8 +6,8 @@ namespace ScoreRules.Report.Rendering;
 internal static class PrintMargins
 {
     /// <summary>The style rules for it.</summary>
-    public static string Css(ReportView view) =>
-        $"@page{{@bottom-left{{content:{Quoted($"{view.Edition.Text}. {Sentences.Education}")}}}@bottom-right{{content:counter(page)}}}}\n";
+    public static string Css(string margin) =>
+        $"@page{{@bottom-left{{content:{Quoted(margin)}}}@bottom-right{{content:counter(page)}}}}\n";
 
     // A house's name is anybody's text: all but plain signs become escapes, so that it can end neither the string nor the style sheet.
     private static string Quoted(string text)

@@ -1,32 +1,31 @@
 using System.Security.Cryptography;
 using System.Text;
 using System.Text.Encodings.Web;
-using ScoreRules.Report.Views;
 
 namespace ScoreRules.Report.Rendering;
 
-/// <summary>The document round the page: its policy allows this one style sheet and this one script, and nothing from outside.</summary>
+/// <summary>The document round a page: its policy allows this one style sheet and this one script, and nothing from outside.</summary>
 internal static class Shell
 {
     /// <summary>The whole document.</summary>
-    public static string Wrap(ReportView view, string body)
+    public static string Wrap(PageFrame frame, string body)
     {
-        var styles = Palette.Css() + Asset.Styles + PrintMargins.Css(view);
+        var styles = Palette.Css() + frame.Styles + PrintMargins.Css(frame.Margin);
+        var script = frame.Script.Length == 0 ? "" : $"\n<script>{frame.Script}</script>";
         return $"""
             <!DOCTYPE html>
             <html lang="en">
             <head>
             <meta charset="utf-8">
-            <meta http-equiv="Content-Security-Policy" content="{Policy(styles, Asset.Script)}">
+            <meta http-equiv="Content-Security-Policy" content="{Policy(styles, frame.Script)}">
             <meta name="viewport" content="width=device-width, initial-scale=1">
             <meta name="referrer" content="no-referrer">
             <meta name="color-scheme" content="light dark">
-            <title>{HtmlEncoder.Default.Encode(view.Title)}</title>
+            <title>{HtmlEncoder.Default.Encode(frame.Title)}</title>
             <style>{styles}</style>
             </head>
             <body>
-            {body}
-            <script>{Asset.Script}</script>
+            {body}{script}
             </body>
             </html>
 
@@ -34,7 +33,7 @@ internal static class Shell
     }
 
     private static string Policy(string styles, string script) =>
-        $"default-src 'none'; style-src '{Hash(styles)}'; script-src '{Hash(script)}'; base-uri 'none'; form-action 'none'";
+        $"default-src 'none'; style-src '{Hash(styles)}'; script-src {(script.Length == 0 ? "'none'" : $"'{Hash(script)}'")}; base-uri 'none'; form-action 'none'";
 
     private static string Hash(string text) => $"sha256-{Convert.ToBase64String(SHA256.HashData(Encoding.UTF8.GetBytes(text)))}";
 }

@@ -38,6 +38,10 @@ public sealed class Likeness
     public ImmutableArray<string> Skipped(Movement left, Movement right) =>
         [.. compared.Where(attribute => !IsKnown(attribute, left, right)).Select(attribute => attribute.Name)];
 
+    /// <summary>The attributes that are known for both and differ, in the house's order.</summary>
+    public ImmutableArray<AttributeDefinition> Different(Movement left, Movement right) =>
+        [.. compared.Where(attribute => IsKnown(attribute, left, right) && AttributeDifference.Between(attribute, left.Facts[attribute.Index].Value, right.Facts[attribute.Index].Value) > 0)];
+
     private static bool IsKnown(AttributeDefinition attribute, Movement left, Movement right) =>
         left.Facts[attribute.Index].Value.IsKnown && right.Facts[attribute.Index].Value.IsKnown;
 }

@@ -29,10 +29,10 @@ internal sealed class CriterionTable
         ImmutableArray<CriterionColumn> columns = [.. scores.Criteria.Where(column => column.Attributes[evidence.Target.Index] is not null)];
         var facts = judgement.Inferred!.Facts;
         var open = from movement in Enumerable.Range(0, evidence.Rows.Length)
-                      from criterion in Enumerable.Range(0, columns.Length)
-                      where !double.IsNaN(columns[criterion].Worth[evidence.Rows[movement].Index]) && IsUnknown(columns[criterion], facts, evidence.Rows[movement])
-                      let range = Range(columns[criterion].Criterion.Worth)
-                      select (movement, criterion, range.Low, range.High);
+                   from criterion in Enumerable.Range(0, columns.Length)
+                   where !double.IsNaN(columns[criterion].Worth[evidence.Rows[movement].Index]) && IsUnknown(columns[criterion], facts, evidence.Rows[movement])
+                   let range = Range(columns[criterion].Criterion.Worth)
+                   select (movement, criterion, range.Low, range.High);
         return new CriterionTable(
             [.. evidence.Rows.Select(row => columns.Select(column => column.Worth[row.Index]).ToArray())], [.. open],
             [.. columns.Select(column => admitted.PlaceOf(column.Criterion))], WeightDraws.Of(columns, evidence.Target));

@@ -13,8 +13,8 @@ public sealed record PlacementComparison(PlacementExplanation First, PlacementEx
 
     private static IEnumerable<ComparedPoints> Criteria(PlacementExplanation first, PlacementExplanation second)
     {
-        var names = first.Criteria.Concat(second.Criteria).Select(criterion => criterion.Criterion.Name).Distinct(StringComparer.Ordinal);
-        return names.Select(name => new ComparedPoints(name, Points(first, name), Points(second, name)));
+        var criteria = first.Criteria.Concat(second.Criteria).Select(criterion => criterion.Criterion).DistinctBy(criterion => criterion.Name, StringComparer.Ordinal);
+        return criteria.Select(criterion => new ComparedPoints(criterion.Name, Points(first, criterion.Name), Points(second, criterion.Name), criterion.Info));
     }
 
     private static double Points(PlacementExplanation explained, string criterion) =>
@@ -26,7 +26,8 @@ public sealed record PlacementComparison(PlacementExplanation First, PlacementEx
         return own.Union(others).Select(award => new ComparedPoints(
             award.Info.Name ?? award.Info.Kind,
             own.Contains(award) ? award.Points : 0,
-            others.Contains(award) ? award.Points : 0));
+            others.Contains(award) ? award.Points : 0,
+            award.Info));
     }
 
     private static List<AwardDefinition> Held(PlacementExplanation explained) =>

@@ -1,4 +1,3 @@
-using Humanizer;
 using ScoreRules.Certainty;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
@@ -54,7 +53,7 @@ public sealed class ExplanationText(Judgement judgement, HouseCertainty? certain
 
     private static void PrintHeading(TextBlock block, PlacementExplanation explained)
     {
-        var name = explained.Row.Movement.Name.Transform(To.SentenceCase);
+        var name = Sentences.Capital(explained.Row.Movement.Name);
         var target = explained.Row.Target.Name;
         var place = explained.Placement is { } placement
             ? $"{target}, {NumberText.Count(placement.Rank)} of {NumberText.Count(explained.Ranking.Placements.Length)}, {placement.Tier.Name}"

@@ -100,6 +100,25 @@ public static class JudgementJson
         return JsonSerializer.Serialize(document, Context.TestDocument) + "\n";
     }
 
+    /// <summary>The contents of a published edition.</summary>
+    /// <param name="judgement">The edition's own rule text, judged.</param>
+    /// <param name="date">The day of the edition.</param>
+    /// <param name="isTheHouses">Whether the house names that day.</param>
+    /// <param name="files">Every other file of it.</param>
+    /// <exception cref="InvalidOperationException">The house has no name.</exception>
+    internal static string Edition(Judgement judgement, DateOnly date, bool isTheHouses, ImmutableArray<EditionFilePart> files)
+    {
+        var house = judgement.Ruleset.House;
+        var document = new EditionDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(judgement) ?? throw new InvalidOperationException("The house has no name."),
+            Publishing.Edition.Of(judgement).Fingerprint, Iso(date)!, isTheHouses, house!.WrittenBy, house.CheckedBy, files);
+        return JsonSerializer.Serialize(document, Context.EditionDocument) + "\n";
+    }
+
+    /// <summary>Whether editions are what their rules say.</summary>
+    public static string Verify(ImmutableArray<VerifiedPart> editions, ImmutableArray<string> listFaults) =>
+        JsonSerializer.Serialize(new VerifyDocument(SchemaVersion, ToolVersion, Sentences.Education, editions, listFaults), Context.VerifyDocument) + "\n";
+
     /// <summary>Words.</summary>
     public static string Words(Judgement judgement, IEnumerable<WordEntry> words)
     {

@@ -25,6 +25,8 @@ public static class JudgementSchema
         ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
         ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
         ("studies", Export(OutputContext.Default.StudiesDocument, "Studies of a house against its principles")),
+        ("edition", Export(OutputContext.Default.EditionDocument, "The contents of a published edition")),
+        ("verify", Export(OutputContext.Default.VerifyDocument, "Whether published editions are what their rules say")),
         ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
     ];
 

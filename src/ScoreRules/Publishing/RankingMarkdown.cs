@@ -56,7 +56,7 @@ public sealed class RankingMarkdown(Judgement judgement)
     private void PrintTarget(ListedTarget target)
     {
         var ranking = target.Ranking;
-        Paragraph($"## {Escaped(ranking.Target.Name.Transform(To.SentenceCase))}");
+        Paragraph($"## {Escaped(Sentences.Capital(ranking.Target.Name))}");
         Paragraph($"{"movement".ToQuantity(ranking.Placements.Length)}{(ranking.Benchmark is { } benchmark ? $", against the {Escaped(benchmark.Movement.Name)}" : "")}.");
         var better = (TierDefinition?)null;
         foreach (var tier in judgement.Ruleset.Tiers)
@@ -97,20 +97,5 @@ public sealed class RankingMarkdown(Judgement judgement)
 
     private void Paragraph(string text) => page.Append(text).Append("\n\n");
 
-    // A name is anybody's text: signs that mean something to Markdown or HTML are taken literally.
-    private static string Escaped(string text)
-    {
-        var escaped = new StringBuilder(text.Length);
-        foreach (var sign in text.ReplaceLineEndings(" "))
-        {
-            if (sign is '\\' or '`' or '*' or '_' or '[' or ']' or '<' or '>' or '|' or '#' or '&')
-            {
-                escaped.Append('\\');
-            }
-
-            escaped.Append(sign);
-        }
-
-        return escaped.ToString();
-    }
+    private static string Escaped(string text) => MarkdownText.Escaped(text);
 }

@@ -68,7 +68,7 @@ public sealed class RankingText(Judgement judgement, HouseCertainty? certainty =
     {
         var judges = judgement.Ruleset.House?.Judges is { } outcome ? $" for {outcome}" : "";
         var against = ranking.Benchmark is null ? "" : $", against the {ranking.Benchmark.Movement.Name}";
-        block.Wrapped($"{ranking.Target.Name.Transform(To.SentenceCase)}: {"movement".ToQuantity(ranking.Placements.Length)}{judges}{against}");
+        block.Wrapped($"{Sentences.Capital(ranking.Target.Name)}: {"movement".ToQuantity(ranking.Placements.Length)}{judges}{against}");
         if (ranking.BenchmarkIsYardstickOnly)
         {
             block.Wrapped("The benchmark is left out: it is a yardstick only.");

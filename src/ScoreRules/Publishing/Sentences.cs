@@ -154,6 +154,9 @@ internal static class Sentences
         return first[^1] is '.' or '!' or '?' ? first : first + ".";
     }
 
+    /// <summary>A name at the start of a line: capital first, in any culture.</summary>
+    public static string Capital(string name) => name.Length == 0 ? name : char.ToUpperInvariant(name[0]) + name[1..];
+
     /// <summary>How firmly the author believes, in the author's words; empty when not said.</summary>
     public static string Credence(Credence credence) => credence switch
     {

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using Humanizer;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
 using ScoreRules.Mechanics.Facts;
@@ -43,7 +42,7 @@ public sealed class DerivationText(Judgement judgement)
 
     private static void Heading(TextBlock block, DerivedMovement derived)
     {
-        var (name, target) = (derived.Movement.Name.Transform(To.SentenceCase), $"{derived.Target.Name}, by mechanics");
+        var (name, target) = (Sentences.Capital(derived.Movement.Name), $"{derived.Target.Name}, by mechanics");
         block.Line(TextBlock.Pad(name, Math.Max(78 - target.Length, name.Length + 2)) + target);
         block.Blank();
     }

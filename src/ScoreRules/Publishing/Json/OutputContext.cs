@@ -11,4 +11,6 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(TestDocument))]
 [JsonSerializable(typeof(StudiesDocument))]
 [JsonSerializable(typeof(WordsDocument))]
+[JsonSerializable(typeof(EditionDocument))]
+[JsonSerializable(typeof(VerifyDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;

@@ -1,5 +1,4 @@
 using System.Xml.Linq;
-using Humanizer;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
 using ScoreRules.Mechanics.Facts;
@@ -68,12 +67,12 @@ public static class MovementPicture
 
     private static IEnumerable<XElement> Words(DerivedMovement derived, MovementFacts facts, FigureStrip strip) =>
     [
-        new(Shapes.Svg + "title", new XAttribute("id", $"{Id(derived)}-title"), $"{derived.Movement.Name.Transform(To.SentenceCase)}: load and length of the {derived.Target.Name}"),
+        new(Shapes.Svg + "title", new XAttribute("id", $"{Id(derived)}-title"), $"{Sentences.Capital(derived.Movement.Name)}: load and length of the {derived.Target.Name}"),
         new(Shapes.Svg + "desc", new XAttribute("id", $"{Id(derived)}-desc"), PictureWords.Description(derived, facts, strip.Words)),
     ];
 
     private static XElement Heading(DerivedMovement derived, MovementFacts facts, PictureInk ink) => Shapes.Group(
-        Shapes.Text(new Spot(Left - 64, 28), derived.Movement.Name.Transform(To.SentenceCase), ink.Ink, isStrong: true, size: 17),
+        Shapes.Text(new Spot(Left - 64, 28), Sentences.Capital(derived.Movement.Name), ink.Ink, isStrong: true, size: 17),
         Shapes.Text(new Spot(Width - 24, 28), $"{derived.Target.Name}, {DeriveWords.Motion(facts.Profile.Mechanism.WorkingJoint)}", ink.Ink2, Anchor.End));
 
     private static string Id(DerivedMovement derived) =>
