@@ -4,6 +4,8 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScoreRules.Catalogue;
 using ScoreRules.Guarding;
+using ScoreRules.Guarding.Breaking;
+using ScoreRules.Guarding.Exercising;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Modelling;
@@ -88,13 +90,18 @@ public static class JudgementJson
     }
 
     /// <summary>Expectations, each that fails with the two movements behind it.</summary>
-    public static string Test(Judgement judgement)
+    /// <param name="judgement">The house.</param>
+    /// <param name="rules">Rules with the expectations that exercise them; null when nobody asked.</param>
+    /// <param name="breakages">What became of breakages; null when nobody asked.</param>
+    public static string Test(Judgement judgement, IReadOnlyList<ExercisedRule>? rules = null, BreakageReport? breakages = null)
     {
         var held = judgement.Expectations.Count(result => result.Holds);
         var document = new TestDocument(
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), held, judgement.Expectations.Length - held,
             [.. judgement.Expectations.Select(result => JsonParts.Tested(judgement, result))],
-            [.. TestRule.Failing(judgement).Select(JsonParts.Finding)]);
+            [.. TestRule.Failing(judgement).Select(JsonParts.Finding)],
+            rules is null ? null : GuardParts.Exercised(rules),
+            breakages is null ? null : GuardParts.Breakages(breakages));
         return JsonSerializer.Serialize(document, Context.TestDocument) + "\n";
     }
 
