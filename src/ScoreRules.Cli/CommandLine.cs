@@ -66,6 +66,7 @@ internal static class CommandLine
             DeriveCommand.Create(screen),
             ReportCommand.Create(screen),
             TestCommand.Create(screen),
+            CompareCommand.Create(screen),
             NewCommand.Create(screen),
             WordsCommand.Create(screen),
             FixCommand.Create(screen),

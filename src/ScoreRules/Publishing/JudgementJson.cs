@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScoreRules.Catalogue;
+using ScoreRules.Comparing;
 using ScoreRules.Guarding;
 using ScoreRules.Guarding.Breaking;
 using ScoreRules.Guarding.Exercising;
@@ -103,6 +104,23 @@ public static class JudgementJson
             rules is null ? null : GuardParts.Exercised(rules),
             breakages is null ? null : GuardParts.Breakages(breakages));
         return JsonSerializer.Serialize(document, Context.TestDocument) + "\n";
+    }
+
+    /// <summary>What differs between two houses.</summary>
+    /// <param name="comparison">The comparison.</param>
+    /// <param name="targets">The lists wanted.</param>
+    public static string Compare(HouseComparison comparison, IReadOnlyList<TargetComparison> targets)
+    {
+        var (old, now) = (comparison.Old, comparison.New);
+        var document = new CompareDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(old), Inputs(old), House(now), Inputs(now),
+            [.. comparison.Cautions.Select(CompareParts.Caution)],
+            [.. comparison.Changes.Select(CompareParts.Change)],
+            [.. comparison.RenamedTiers.Select(pair => new RenamedTierPart(pair.Old.Name, pair.New.Name))],
+            [.. comparison.GoneTargets.Select(target => target.Name)],
+            [.. comparison.NewTargets.Select(target => target.Name)],
+            [.. targets.Select(CompareParts.Target)]);
+        return JsonSerializer.Serialize(document, Context.CompareDocument) + "\n";
     }
 
     /// <summary>Words.</summary>
