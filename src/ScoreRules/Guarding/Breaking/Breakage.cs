@@ -12,7 +12,4 @@ public sealed record Breakage(BreakageKind Kind, string Title, SourceLocation Lo
 {
     /// <summary>The words of the part that is broken; null when the statement as a whole is.</summary>
     public SourceLocation? Part { get; init; }
-
-    /// <summary>One statement broken.</summary>
-    internal static Breakage Of(BreakageKind kind, StatementInfo info, BoundRuleset broken) => new(kind, info.Title, info.Location, broken);
 }

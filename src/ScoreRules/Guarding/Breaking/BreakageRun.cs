@@ -33,7 +33,7 @@ public sealed class BreakageRun(Judgement before)
     public BreakageOutcome Try(Breakage breakage)
     {
         var after = Judge.Again(before, breakage.Ruleset, before.Catalogue);
-        if (after.Rankings.Length < before.Rankings.Length)
+        if (breakage.Ruleset.Criteria.IsEmpty || after.Rankings.Length < before.Rankings.Length)
         {
             return new BreakageOutcome(breakage, BreakageEffect.NotRanked, [], []);
         }

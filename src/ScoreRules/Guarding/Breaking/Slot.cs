@@ -10,7 +10,7 @@ internal readonly record struct Slot<T>(T Statement, Func<T?, BoundRuleset> With
     where T : BoundStatement
 {
     /// <summary>The statement broken in one way.</summary>
-    public Breakage Broken(BreakageKind kind, T? broken) => Breakage.Of(kind, Statement.Info, With(broken));
+    public Breakage Broken(BreakageKind kind, T? broken) => new(kind, Statement is PlaceDefinition place ? $"{place.Info.Kind} \"{place.Movement}\"" : Statement.Info.Title, Statement.Info.Location, With(broken));
 
     /// <summary>All statements of one list.</summary>
     /// <param name="all">The list.</param>
