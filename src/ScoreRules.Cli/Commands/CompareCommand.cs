@@ -41,7 +41,13 @@ internal static class CompareCommand
         }
     }
 
-    private static Judgement Judged(string typed, DateOnly? date) => Judge.Run(HouseFolder.Read(typed), profile: null, date);
+    private static Judgement Judged(string typed, DateOnly? date)
+    {
+        var judgement = Judge.Run(HouseFolder.Read(typed), profile: null, date);
+        return judgement.HasErrors || !judgement.Rankings.IsEmpty
+            ? judgement
+            : throw new HouseException($"\"{typed}\" ranks nothing, so there is nothing to compare: it needs \"tiers\", at least one \"target\" and at least one \"criterion\".");
+    }
 
     private static int Stopped(Screen screen, Judgement old, Judgement now)
     {

@@ -34,10 +34,11 @@ internal static class TestCommand
             }
 
             var isRanked = !judgement.HasErrors && !judgement.Rankings.IsEmpty;
+            var wantsBreaking = parsed.GetValue(breaking) || parsed.GetValue(least) is not null;
             var asked = new Asked(
                 isRanked && parsed.GetValue(coverage) ? RuleCoverage.Of(judgement) : null,
-                isRanked && (parsed.GetValue(breaking) || parsed.GetValue(least) is not null) ? Break(screen, judgement) : null,
-                parsed.GetValue(least));
+                isRanked && wantsBreaking ? Break(screen, judgement) : null,
+                parsed.GetValue(least)) { IsInVain = !isRanked && (wantsBreaking || parsed.GetValue(coverage)) };
             return Report(screen, judgement, asked, parsed.GetValue(format)!);
         });
         return command;
@@ -79,6 +80,7 @@ internal static class TestCommand
             screen.Result(new ExpectationText(judgement).Print());
             screen.Result(asked.Rules is { } rules ? "\n" + CoverageText.Print(rules) : "");
             screen.Result(asked.Breakages is { } broken ? "\n" + BreakageText.Print(judgement, broken) : "");
+            screen.Result(asked.IsInVain ? "Nothing is ranked yet, so there is nothing to break.\n" : "");
         }
 
         return TestRule.Passes(judgement) && !asked.TooLittle ? ExitCode.Fine : ExitCode.Findings;
@@ -86,6 +88,8 @@ internal static class TestCommand
 
     private sealed record Asked(IReadOnlyList<ExercisedRule>? Rules, BreakageReport? Breakages, int? Least)
     {
+        public bool IsInVain { get; init; }
+
         public bool TooLittle => Least is { } least && Breakages?.Score is { } score && Tiering.Rounding.Compared(score * 100) < least;
     }
 }
