@@ -38,7 +38,8 @@ internal static class TestCommand
             var asked = new Asked(
                 isRanked && parsed.GetValue(coverage) ? RuleCoverage.Of(judgement) : null,
                 isRanked && wantsBreaking ? Break(screen, judgement) : null,
-                parsed.GetValue(least)) { IsInVain = !isRanked && (wantsBreaking || parsed.GetValue(coverage)) };
+                parsed.GetValue(least))
+            { IsInVain = !isRanked && (wantsBreaking || parsed.GetValue(coverage)) };
             return Report(screen, judgement, asked, parsed.GetValue(format)!);
         });
         return command;
