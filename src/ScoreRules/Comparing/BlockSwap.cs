@@ -52,6 +52,8 @@ internal sealed class BlockSwap
             Limits = [.. Of(blocks.Contains(RuleBlock.Limits)).Limits.Select(limit => limit with { Tier = Counterpart(limit.Tier, tiers) })],
             Exclusions = Of(blocks.Contains(RuleBlock.Exclusions)).Exclusions,
             Places = Of(blocks.Contains(RuleBlock.Judgements)).Places,
+            Evidence = Of(blocks.Contains(RuleBlock.Evidence)).Evidence,
+            Studies = Of(blocks.Contains(RuleBlock.Evidence)).Studies,
             Tiers = tiers,
         };
     }

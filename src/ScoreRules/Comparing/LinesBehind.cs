@@ -29,6 +29,7 @@ internal sealed class LinesBehind(Judgement old, Judgement now, ImmutableArray<R
             RuleBlock.Judgements => movements.Contains(NameText.Key(((PlaceDefinition)(change.NewStatement ?? change.OldStatement)!).Movement)),
             RuleBlock.Awards or RuleBlock.Limits or RuleBlock.Exclusions => Acts(old, change.OldStatement, oldRows) || Acts(now, change.NewStatement, newRows),
             RuleBlock.CalledFacts => Differs(change, oldRows, newRows),
+            RuleBlock.Evidence => Pulls(old, change.OldStatement, oldRows) || Pulls(now, change.NewStatement, newRows),
             _ => true,
         });
         return block is RuleBlock.Criteria or RuleBlock.Awards ? Weightiest(reaching, Lead(old, oldList, before), Lead(now, newList, after)) : [.. reaching];
@@ -51,6 +52,13 @@ internal sealed class LinesBehind(Judgement old, Judgement now, ImmutableArray<R
 
     private static bool Acts(Judgement judgement, BoundStatement? statement, int[] rows) =>
         statement is not null && rows.Any(judgement.Inferred!.Outcome(statement).Effective.Contains);
+
+    // How studies are weighed reaches every movement that a study moves.
+    private static bool Pulls(Judgement judgement, BoundStatement? statement, int[] rows) => statement is not null && rows.Any(row =>
+    {
+        var evidence = judgement.Evidence!.Of(judgement.Inferred!.Facts.Rows[row]);
+        return evidence.Pulls.Concat(evidence.Held).Any(pull => statement is not StudyDefinition study || pull.Claim.Study.Name == study.Name);
+    });
 
     // A called fact that is answered otherwise than before; a recipe may reach everything.
     private bool Differs(RuleChange change, int[] oldRows, int[] newRows) =>

@@ -32,4 +32,7 @@ public enum RuleBlock
 
     /// <summary>Personal judgements.</summary>
     Judgements,
+
+    /// <summary>Studies, and how they are weighed.</summary>
+    Evidence,
 }

@@ -20,6 +20,7 @@ internal static class RuleItems
         .. ruleset.Exclusions.Select(exclusion => Item(RuleBlock.Exclusions, exclusion, $"{Saying.Joined(exclusion.Movements.Select(NameText.Key).Order(StringComparer.Ordinal))} {Saying.Of(exclusion.Condition)}")),
         .. ruleset.Tiers.Select(Tier),
         .. ruleset.Places.Select(place => Item(RuleBlock.Judgements, place, $"{place.Kind} {NameText.Key(place.Movement)} {NameText.Key(place.Other ?? "")}")),
+        .. StudyItems.Of(ruleset),
     ];
 
     // What nobody named is known by what it says. The place is where a house that builds on another changed it, else where it stands.

@@ -17,6 +17,7 @@ internal sealed class Translation(SharedVocabulary vocabulary)
         Awards = [.. ruleset.Awards.Select(award => award with { Condition = Of(award.Condition) })],
         Limits = [.. ruleset.Limits.Select(limit => limit with { Condition = Of(limit.Condition) })],
         Exclusions = [.. ruleset.Exclusions.Select(exclusion => exclusion with { Condition = Of(exclusion.Condition) })],
+        Studies = [.. ruleset.Studies.Select(study => study with { Attribute = study.Attribute is null ? null : vocabulary.Of(study.Attribute) })],
         CancelOuts = [],
         Cautions = [],
         Refusals = [],

@@ -5,14 +5,12 @@ using ScoreRules.Language.Syntax.Tree;
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
-/// Checks the names of statements that have no effect yet, and lists them: studies, evidence,
-/// choices and questions.
+/// Checks the names of statements that have no effect yet, and lists them: choices and questions.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
     private readonly ConditionBinder conditions = new(context);
     private readonly Codes codes = new(context);
-    private readonly StudyCheck studies = new(context);
     private readonly ChoiceCheck choices = new(context);
 
     /// <summary>Checks all such statements.</summary>
@@ -27,16 +25,11 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
     }
 
     private static bool HasNoEffect(HeadSpec spec) =>
-        spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study
-        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal);
+        spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal);
 
     private void Check(StatementSyntax statement)
     {
-        if (statement.Spec == EvidenceGrammar.Study)
-        {
-            studies.Check(statement);
-        }
-        else if (statement.Spec == QuestionGrammar.Choose)
+        if (statement.Spec == QuestionGrammar.Choose)
         {
             choices.Check(statement);
         }

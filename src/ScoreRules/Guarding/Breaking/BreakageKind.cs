@@ -12,10 +12,10 @@ public enum BreakageKind
     /// <summary>Its number is doubled.</summary>
     Doubled,
 
-    /// <summary>It says the opposite: worth from the other end, points taken instead of given, a floor instead of a cap, a tier higher instead of lower.</summary>
+    /// <summary>It says the opposite: worth from the other end, points taken instead of given, a floor instead of a cap, a tier higher instead of lower, the other side of a study.</summary>
     Reversed,
 
-    /// <summary>A border is moved up: a tier begins higher, a limit names the better tier, a condition asks for a higher number.</summary>
+    /// <summary>A border is moved up: a tier begins higher, a limit names the better tier, a condition asks for a higher number, a study may do more.</summary>
     MovedUp,
 
     /// <summary>A border is moved down.</summary>

@@ -20,5 +20,7 @@ public static class Breakages
         .. ExclusionBreakages.Of(ruleset),
         .. TierBreakages.Of(ruleset),
         .. PlaceBreakages.Of(ruleset),
+        .. EvidenceBreakages.Of(ruleset),
+        .. StudyBreakages.Of(ruleset),
     ];
 }

@@ -1,4 +1,5 @@
 using ScoreRules.Catalogue;
+using ScoreRules.Language;
 using ScoreRules.Language.Binding;
 using ScoreRules.Scoring;
 
@@ -19,7 +20,8 @@ internal static class RuleEffects
             .. Acting(ruleset.Awards, RuleGroup.Award),
             .. Acting(ruleset.Limits, RuleGroup.Limit),
             .. Acting(ruleset.Exclusions, RuleGroup.Exclusion),
-            .. ruleset.Places.Where(place => place.Shift != 0).Select(place => ((BoundStatement)place, RuleGroup.Judgement, Judged(judgement, place))),
+            .. ruleset.Places.Select(place => ((BoundStatement)place, RuleGroup.Judgement, Judged(judgement, place))),
+            .. ruleset.Studies.Where(study => study.Strength != StudyStrength.Show && !study.IsWithdrawn(ruleset.Date)).Select(study => ((BoundStatement)study, RuleGroup.Study, Pulled(judgement, study))),
         ];
 
         IEnumerable<(BoundStatement Statement, RuleGroup Group, RowSet Rows)> Acting(IEnumerable<BoundStatement> statements, RuleGroup group) =>
@@ -29,7 +31,15 @@ internal static class RuleEffects
     private static RowSet Counting(CriterionColumn column, FactTable facts) =>
         RowSet.Of(facts.RowCount, facts.Rows.Where(row => column.Weights[row.Target.Index] > 0 && !double.IsNaN(column.Worth[row.Index])).Select(row => row.Index));
 
-    private static RowSet Judged(Judgement judgement, PlaceDefinition place) => RowSet.Of(
-        judgement.Inferred!.Facts.RowCount,
-        judgement.Rankings.SelectMany(ranking => ranking.Placements).Where(placement => ReferenceEquals(placement.Judgement, place)).Select(placement => placement.Row.Index));
+    private static RowSet Judged(Judgement judgement, PlaceDefinition place)
+    {
+        var shifted = judgement.Rankings.SelectMany(ranking => ranking.Placements).Where(placement => ReferenceEquals(placement.Judgement, place)).Select(placement => placement.Row);
+        return Rows(judgement, shifted.Concat(judgement.Inferred!.Facts.Rows.Where(row => ReferenceEquals(judgement.Evidence!.Of(row).Place, place))));
+    }
+
+    private static RowSet Pulled(Judgement judgement, StudyDefinition study) => Rows(
+        judgement,
+        judgement.Inferred!.Facts.Rows.Where(row => judgement.Evidence!.Of(row) is var evidence && evidence.Pulls.Concat(evidence.Held).Any(pull => pull.Points != 0 && pull.Claim.Study.Name == study.Name)));
+
+    private static RowSet Rows(Judgement judgement, IEnumerable<PlacementRow> rows) => RowSet.Of(judgement.Inferred!.Facts.RowCount, rows.Select(row => row.Index));
 }

@@ -21,6 +21,9 @@ public enum RuleGroup
     /// <summary>What is left out.</summary>
     Exclusion,
 
-    /// <summary>Personal judgements that shift a movement by a tier.</summary>
+    /// <summary>Personal judgements.</summary>
     Judgement,
+
+    /// <summary>Studies that may move something.</summary>
+    Study,
 }

@@ -25,6 +25,7 @@ internal static class CompareWords
         RuleBlock.Limits => "caps and floors",
         RuleBlock.Exclusions => "what is left out",
         RuleBlock.Tiers => "borders of tiers",
+        RuleBlock.Evidence => "studies and their weight",
         _ => "personal judgements",
     };
 

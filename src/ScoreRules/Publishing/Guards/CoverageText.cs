@@ -34,6 +34,7 @@ public static class CoverageText
         RuleGroup.Award => "points given and taken",
         RuleGroup.Limit => "caps and floors",
         RuleGroup.Exclusion => "what is left out",
+        RuleGroup.Study => "studies",
         _ => "personal judgements",
     };
 
