@@ -48,6 +48,7 @@ public sealed class HouseComparerTests
     [Theory]
     [InlineData("call c\n  when load is 4\n\nnever above Low\n  when c", RuleBlock.Limits, RuleBlock.CalledFacts)]
     [InlineData("leave out\n  named off\n  when load is 4", RuleBlock.Exclusions)]
+    [InlineData("evidence\n  principles may be off by 6 points\n  a lone study adds 3 points of doubt", RuleBlock.Evidence)]
     [InlineData("place heavy raise\n  one tier lower\n  because so", RuleBlock.Judgements)]
     public void Other_blocks_are_found(string more, params RuleBlock[] blocks) =>
         Compare(CalfHouse.Rules, more).Blocks.Order().ShouldBe(blocks.Order());

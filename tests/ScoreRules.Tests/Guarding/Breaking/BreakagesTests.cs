@@ -8,6 +8,40 @@ namespace ScoreRules.Tests.Guarding.Breaking;
 /// <summary>Which breakages there are, and that each is what the same edit of the text would be.</summary>
 public sealed class BreakagesTests
 {
+    private const string Weighed = """
+        study A
+          compares movements
+          found light raise is within 5 points of heavy raise
+          outcome muscle growth
+          people 20 adults
+          lasted 8 weeks
+          design within person
+          weigh it
+
+        """;
+
+    private const string Studies = """
+        ruleset calves
+          version 1
+          judges muscle growth
+
+        evidence
+          principles may be off by 6 points
+          a lone study adds 3 points of doubt
+          spreads to movements at least 60% alike
+
+        study B
+          compares movements
+          found light raise is within 5 points of plain raise
+          outcome muscle growth
+          people 20 adults
+          lasted 8 weeks
+          design within person
+          show it
+
+
+        """ + Weighed;
+
     [Fact]
     public void Every_rule_weight_and_border_is_broken_in_every_way_that_fits_it() =>
         Breakages.Of(CalfHouse.Judged().Ruleset).Select(BreakageWords.Title).ShouldBe(
@@ -28,6 +62,30 @@ public sealed class BreakagesTests
     {
         var usual = Breakages.Of(CalfHouse.Judged().Ruleset).Select(BreakageWords.Title).ToHashSet(StringComparer.Ordinal);
         Breakages.Of(CalfHouse.Judged(more: more).Ruleset).Select(BreakageWords.Title).Where(title => !usual.Contains(title)).ShouldBe(expected);
+    }
+
+    [Fact]
+    public void Studies_and_how_they_are_weighed_are_broken_but_not_what_is_only_shown() =>
+        Breakages.Of(CalfHouse.Judged(more: Studies).Ruleset).Select(BreakageWords.Title).Skip(17).ShouldBe(
+        [
+            "evidence, \"principles may be off\" halved", "evidence, \"principles may be off\" doubled", "evidence, \"a lone study adds\" halved", "evidence, \"a lone study adds\" doubled",
+            "evidence, \"spreads to movements\" taken out", "evidence, \"whether benchmarks keep their score\" turned round",
+            "study \"A\" taken out", "study \"A\" halved", "study \"A\" doubled", "study \"A\" turned round", "study \"A\" moved down", "study \"A\" moved up",
+        ]);
+
+    [Theory]
+    [InlineData("study \"A\" taken out", Weighed, "")]
+    [InlineData("study \"A\" turned round", "found light raise is within 5 points of heavy raise", "found heavy raise is within 5 points of light raise")]
+    [InlineData("study \"A\" doubled", "within 5 points", "within 10 points")]
+    [InlineData("study \"A\" moved down", "weigh it", "show it")]
+    [InlineData("study \"A\" moved up", "weigh it", "let it decide")]
+    [InlineData("evidence, \"principles may be off\" halved", "off by 6 points", "off by 3 points")]
+    public void A_broken_study_is_what_the_same_edit_of_the_text_is(string title, string words, string edited)
+    {
+        Studies.ShouldContain(words);
+        var before = CalfHouse.Judged(more: Studies);
+        var broken = Breakages.Of(before.Ruleset).Single(breakage => BreakageWords.Title(breakage) == title);
+        Told(Judge.Again(before, broken.Ruleset, before.Catalogue)).ShouldBe(Told(CalfHouse.Judged(more: Studies.Replace(words, edited, StringComparison.Ordinal))));
     }
 
     [Theory]
