@@ -18,7 +18,7 @@ public sealed class CompareTests
         text.ShouldContain("Cautions: the same, beside the same movements.");
         text.ShouldContain("Kendall's tau-b");
         text.ShouldContain("rank-biased overlap, p = 0.9");
-        text.ShouldContain("- seated leg curl: from Build on it (rank 1, +22.8) to Strong pick");
+        text.ShouldContain("- dumbbell romanian deadlift: from Build on it (rank 3, +17.2) to Strong pick (rank 5, +4.1)");
         text.ShouldContain("criterion \"tension when lengthened\" (rulesets/longreach-second/house.rules:");
         text.ShouldNotContain("Quadriceps:");
     }
