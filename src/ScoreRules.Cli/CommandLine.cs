@@ -70,6 +70,7 @@ internal static class CommandLine
             TestCommand.Create(screen),
             PublishCommand.Create(screen),
             VerifyCommand.Create(screen),
+            CompareCommand.Create(screen),
             NewCommand.Create(screen),
             WordsCommand.Create(screen),
             FixCommand.Create(screen),

@@ -7,6 +7,7 @@ return args switch
     ["reading"] => Own(typeof(ReadingBenchmarks)),
     ["mechanics"] => Own(typeof(MechanicsBenchmarks)),
     ["statistics"] => Own(typeof(StatisticsBenchmarks)),
+    ["guard"] => Own(typeof(GuardingBenchmarks)),
     ["peers"] => Peers(),
     ["cold", .. var tools] => Cold(tools),
     ["all"] => Peers() + Own(OwnParts.All) + Cold([]),
@@ -33,6 +34,6 @@ static int Cold(string[] tools)
 
 static int Usage()
 {
-    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), reading, mechanics or statistics (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), reading, mechanics, statistics or guard (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
     return 2;
 }

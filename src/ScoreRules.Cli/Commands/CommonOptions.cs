@@ -82,7 +82,7 @@ internal static class CommonOptions
 
             if (result.Tokens.Count < least || result.Tokens.Count > most)
             {
-                result.AddError(result.Tokens.Count < least ? $"{name} is missing." : $"Too many names: \"{result.Tokens[most].Value}\". A name of several words goes in quotes.");
+                result.AddError(result.Tokens.Count < least ? result.Tokens.Count == 0 ? $"{name} is missing." : $"Too few names: {name} needs {least.ToString(CultureInfo.InvariantCulture)}." : $"Too many names: \"{result.Tokens[most].Value}\". A name of several words goes in quotes.");
             }
         });
         return argument;

@@ -38,6 +38,9 @@ internal sealed class Screen(TextWriter results, TextWriter messages, TextReader
     /// <summary>A message of several lines whose first line is emphasised.</summary>
     public void Message(string text) => messages.WriteLine(Marked(text, messagesAreTerminal));
 
+    /// <summary>A line that says how far long work is: on a terminal only, never into a file or a pipe.</summary>
+    public ProgressLine Progress(string what) => new(messagesAreTerminal ? messages.Write : null, what);
+
     /// <summary>All that is written to standard input.</summary>
     public string ReadInput() => input.ReadToEnd();
 

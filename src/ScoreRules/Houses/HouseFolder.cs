@@ -46,6 +46,11 @@ public static class HouseFolder
     /// <summary>Whether a folder holds rule text.</summary>
     public static bool IsHouse(string folder) => Directory.Exists(folder) && HousePaths.FilesIn(folder).Count > 0;
 
+    /// <summary>Whether two typed names mean the same house, however they are written.</summary>
+    /// <exception cref="HouseException">There is no such folder or file.</exception>
+    public static bool AreOne(string typed, string other) =>
+        string.Equals(Path.TrimEndingDirectorySeparator(Path.GetFullPath(FolderOf(typed))), Path.TrimEndingDirectorySeparator(Path.GetFullPath(FolderOf(other))), StringComparison.Ordinal);
+
     /// <summary>The files that a typed name means, without the shared ones: all of a folder, or one file alone.</summary>
     /// <exception cref="HouseException">There is no such folder or file.</exception>
     public static IReadOnlyList<string> OwnFiles(string typed) => File.Exists(typed) ? [typed.Replace('\\', '/')] : HousePaths.FilesIn(FolderOf(typed));

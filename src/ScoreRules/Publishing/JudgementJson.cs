@@ -4,7 +4,10 @@ using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScoreRules.Catalogue;
 using ScoreRules.Certainty;
+using ScoreRules.Comparing;
 using ScoreRules.Guarding;
+using ScoreRules.Guarding.Breaking;
+using ScoreRules.Guarding.Exercising;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Modelling;
@@ -90,13 +93,18 @@ public static class JudgementJson
     }
 
     /// <summary>Expectations, each that fails with the two movements behind it.</summary>
-    public static string Test(Judgement judgement)
+    /// <param name="judgement">The house.</param>
+    /// <param name="rules">Rules with the expectations that exercise them; null when nobody asked.</param>
+    /// <param name="breakages">What became of breakages; null when nobody asked.</param>
+    public static string Test(Judgement judgement, IReadOnlyList<ExercisedRule>? rules = null, BreakageReport? breakages = null)
     {
         var held = judgement.Expectations.Count(result => result.Holds);
         var document = new TestDocument(
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), held, judgement.Expectations.Length - held,
             [.. judgement.Expectations.Select(result => JsonParts.Tested(judgement, result))],
-            [.. TestRule.Failing(judgement).Select(JsonParts.Finding)]);
+            [.. TestRule.Failing(judgement).Select(JsonParts.Finding)],
+            rules is null ? null : GuardParts.Exercised(rules),
+            breakages is null ? null : GuardParts.Breakages(breakages));
         return JsonSerializer.Serialize(document, Context.TestDocument) + "\n";
     }
 
@@ -118,6 +126,23 @@ public static class JudgementJson
     /// <summary>Whether editions are what their rules say.</summary>
     public static string Verify(ImmutableArray<VerifiedPart> editions, ImmutableArray<string> listFaults) =>
         JsonSerializer.Serialize(new VerifyDocument(SchemaVersion, ToolVersion, Sentences.Education, editions, listFaults), Context.VerifyDocument) + "\n";
+
+    /// <summary>What differs between two houses.</summary>
+    /// <param name="comparison">The comparison.</param>
+    /// <param name="targets">The lists wanted.</param>
+    public static string Compare(HouseComparison comparison, IReadOnlyList<TargetComparison> targets)
+    {
+        var (old, now) = (comparison.Old, comparison.New);
+        var document = new CompareDocument(
+            SchemaVersion, ToolVersion, Sentences.Education, House(old), Inputs(old), House(now), Inputs(now),
+            [.. comparison.Cautions.Select(CompareParts.Caution)],
+            [.. comparison.Changes.Select(CompareParts.Change)],
+            [.. comparison.RenamedTiers.Select(pair => new RenamedTierPart(pair.Old.Name, pair.New.Name))],
+            [.. comparison.GoneTargets.Select(target => target.Name)],
+            [.. comparison.NewTargets.Select(target => target.Name)],
+            [.. targets.Select(CompareParts.Target)]);
+        return JsonSerializer.Serialize(document, Context.CompareDocument) + "\n";
+    }
 
     /// <summary>Words.</summary>
     public static string Words(Judgement judgement, IEnumerable<WordEntry> words)

@@ -27,6 +27,7 @@ public static class JudgementSchema
         ("studies", Export(OutputContext.Default.StudiesDocument, "Studies of a house against its principles")),
         ("edition", Export(OutputContext.Default.EditionDocument, "The contents of a published edition")),
         ("verify", Export(OutputContext.Default.VerifyDocument, "Whether published editions are what their rules say")),
+        ("compare", Export(OutputContext.Default.CompareDocument, "What differs between two houses")),
         ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
     ];
 

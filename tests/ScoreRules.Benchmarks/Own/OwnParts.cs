@@ -10,7 +10,7 @@ namespace ScoreRules.Benchmarks.Own;
 internal static class OwnParts
 {
     /// <summary>All of them.</summary>
-    public static Type[] All { get; } = [typeof(JudgingBenchmarks), typeof(ReadingBenchmarks), typeof(MechanicsBenchmarks), typeof(StatisticsBenchmarks)];
+    public static Type[] All { get; } = [typeof(JudgingBenchmarks), typeof(ReadingBenchmarks), typeof(MechanicsBenchmarks), typeof(StatisticsBenchmarks), typeof(GuardingBenchmarks)];
 
     /// <summary>Runs some of them and prints one table.</summary>
     /// <param name="benchmarks">Which.</param>

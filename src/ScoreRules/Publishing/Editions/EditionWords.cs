@@ -57,10 +57,10 @@ public static class EditionWords
     }
 
     /// <summary>The changes that are told one by one.</summary>
-    public static IEnumerable<PlacementChange> Told(ListedEdition listed) => listed.Changes.Where(change => change.Kind != ChangeKind.OtherPoints);
+    public static IEnumerable<ListedChange> Told(ListedEdition listed) => listed.Changes.Where(change => change.Kind != ChangeKind.OtherPoints);
 
     /// <summary>One change: "seated leg curl: from Strong pick to Build on it, 72.0 to 81.2 points".</summary>
-    public static string Change(PlacementChange change) => change switch
+    public static string Change(ListedChange change) => change switch
     {
         { Kind: ChangeKind.New, After: { Tier: { } tier } after } => $"{after.Movement}: new, in {tier} with {NumberText.Points(after.Score)} points",
         { Kind: ChangeKind.New } => $"{change.Movement}: new, and left out",

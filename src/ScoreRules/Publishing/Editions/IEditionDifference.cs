@@ -6,5 +6,5 @@ namespace ScoreRules.Publishing.Editions;
 public interface IEditionDifference
 {
     /// <summary>All changes, target by target in the order of the newer edition, each by name of the movement.</summary>
-    ImmutableArray<PlacementChange> Between(PublishedEdition older, PublishedEdition newer);
+    ImmutableArray<ListedChange> Between(PublishedEdition older, PublishedEdition newer);
 }

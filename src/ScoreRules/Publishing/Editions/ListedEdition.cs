@@ -6,7 +6,7 @@ namespace ScoreRules.Publishing.Editions;
 /// <param name="Edition">The edition.</param>
 /// <param name="Before">The edition before it of the same house; null for the first.</param>
 /// <param name="Changes">What changed since that one.</param>
-public sealed record ListedEdition(PublishedEdition Edition, PublishedEdition? Before, ImmutableArray<PlacementChange> Changes)
+public sealed record ListedEdition(PublishedEdition Edition, PublishedEdition? Before, ImmutableArray<ListedChange> Changes)
 {
     /// <summary>Cautions that were not shown before.</summary>
     public ImmutableArray<string> CautionsAdded => Before is null ? [] : [.. Edition.Cautions.Except(Before.Cautions, StringComparer.Ordinal)];

@@ -7,18 +7,18 @@ namespace ScoreRules.Publishing.Editions;
 public sealed class PlacementDifference : IEditionDifference
 {
     /// <inheritdoc/>
-    public ImmutableArray<PlacementChange> Between(PublishedEdition older, PublishedEdition newer)
+    public ImmutableArray<ListedChange> Between(PublishedEdition older, PublishedEdition newer)
     {
         var (before, after) = (Rows(older), Rows(newer));
         var targets = newer.Targets.Concat(older.Targets).Select(target => target.Name).Distinct(StringComparer.Ordinal).ToList();
         return
         [
             .. before.Keys.Union(after.Keys).OrderBy(key => targets.IndexOf(key.Target)).ThenBy(key => key.Movement, StringComparer.Ordinal)
-                .Select(key => Change(key.Target, before.GetValueOrDefault(key), after.GetValueOrDefault(key))).OfType<PlacementChange>(),
+                .Select(key => Change(key.Target, before.GetValueOrDefault(key), after.GetValueOrDefault(key))).OfType<ListedChange>(),
         ];
     }
 
-    private static PlacementChange? Change(string target, PublishedPlacement? before, PublishedPlacement? after) => Kind(before, after) is { } kind ? new PlacementChange(target, kind, before, after) : null;
+    private static ListedChange? Change(string target, PublishedPlacement? before, PublishedPlacement? after) => Kind(before, after) is { } kind ? new ListedChange(target, kind, before, after) : null;
 
     private static ChangeKind? Kind(PublishedPlacement? before, PublishedPlacement? after) => (before, after) switch
     {

@@ -13,4 +13,5 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(WordsDocument))]
 [JsonSerializable(typeof(EditionDocument))]
 [JsonSerializable(typeof(VerifyDocument))]
+[JsonSerializable(typeof(CompareDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;

@@ -12,6 +12,8 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Failed">How many fail.</param>
 /// <param name="Expectations">All expectations in the order of the house; empty when an error stopped the ranking.</param>
 /// <param name="Findings">Findings that fail the test besides expectations.</param>
+/// <param name="Coverage">Rules and the expectations that exercise them; left out unless asked for.</param>
+/// <param name="Breakages">What became of breakages; left out unless asked for.</param>
 public sealed record TestDocument(
     int SchemaVersion,
     string Tool,
@@ -21,4 +23,6 @@ public sealed record TestDocument(
     int Held,
     int Failed,
     ImmutableArray<TestedPart> Expectations,
-    ImmutableArray<FindingPart> Findings);
+    ImmutableArray<FindingPart> Findings,
+    ImmutableArray<ExercisedPart>? Coverage,
+    BreakagesPart? Breakages);

@@ -20,5 +20,5 @@ internal static class Published
 
     public static PublishedEdition Showing(this PublishedEdition edition, params string[] cautions) => edition with { Cautions = [.. cautions], CautionsForAll = [.. cautions.Take(1)] };
 
-    public static ImmutableArray<PlacementChange> Between(PublishedEdition older, PublishedEdition newer) => new PlacementDifference().Between(older, newer);
+    public static ImmutableArray<ListedChange> Between(PublishedEdition older, PublishedEdition newer) => new PlacementDifference().Between(older, newer);
 }
