@@ -24,6 +24,7 @@ public static class JudgementSchema
         ("derive", Export(OutputContext.Default.DeriveDocument, "What mechanics derives for one movement")),
         ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
         ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
+        ("ask", Export(OutputContext.Default.AskDocument, "Answers to questions about a house")),
         ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
     ];
 

@@ -5,13 +5,12 @@ using ScoreRules.Language.Syntax.Tree;
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>
-/// Checks the names of statements that have no effect yet, and lists them: studies, evidence,
-/// choices and questions.
+/// Checks the names of statements that have no effect yet, and lists them: studies, evidence
+/// and choices.
 /// </summary>
 internal sealed class LaterBinder(BindContext context, InfoBinder info)
 {
     private readonly ConditionBinder conditions = new(context);
-    private readonly Codes codes = new(context);
     private readonly StudyCheck studies = new(context);
     private readonly ChoiceCheck choices = new(context);
 
@@ -28,7 +27,7 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
 
     private static bool HasNoEffect(HeadSpec spec) =>
         spec == EvidenceGrammar.Evidence || spec == EvidenceGrammar.Study
-        || spec == QuestionGrammar.Choose || spec.Words.StartsWith("ask ", StringComparison.Ordinal);
+        || spec == QuestionGrammar.Choose;
 
     private void Check(StatementSyntax statement)
     {
@@ -42,30 +41,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         }
         else
         {
-            CheckQuestion(statement);
-        }
-    }
-
-    private void CheckQuestion(StatementSyntax statement)
-    {
-        if (statement.Spec == QuestionGrammar.AskWhy)
-        {
-            Movements(statement.Head<NameSyntax[]>(), statement);
-        }
-        else if (statement.Spec == QuestionGrammar.AskWhatIsLost && context.Attributes.TryFind("equipment") is { } equipment)
-        {
-            codes.Of(equipment, statement.Head<NameSyntax[]>(), statement);
-        }
-        else if (statement.Spec == QuestionGrammar.AskWhatLifts || statement.Spec == QuestionGrammar.AskWhere)
-        {
-            Movements([statement.Head<NameSyntax>()], statement);
-            foreach (var tier in statement.All(QuestionGrammar.ToTier))
-            {
-                context.Tiers.Find(tier.Content, statement);
-            }
-        }
-        else
-        {
             CheckConditions(statement);
         }
     }
@@ -75,14 +50,6 @@ internal sealed class LaterBinder(BindContext context, InfoBinder info)
         foreach (var line in statement.Lines.OfType<ClauseSyntax<ConditionLineSyntax>>())
         {
             conditions.BindLine(line.Content, statement);
-        }
-    }
-
-    private void Movements(IEnumerable<NameSyntax> names, StatementSyntax statement)
-    {
-        foreach (var name in names)
-        {
-            context.Movements.Find(name, statement);
         }
     }
 }

@@ -10,4 +10,5 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(TestDocument))]
 [JsonSerializable(typeof(WordsDocument))]
+[JsonSerializable(typeof(AskDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;
