@@ -73,5 +73,5 @@ internal static class AskCommand
         return ExitCode.Misuse;
     }
 
-    private static string Forms() => $"Questions are:\n{string.Join("\n", QuestionForms.All.Select(form => $"  {form.Form}"))}";
+    private static string Forms() => $"Questions are (\"to TIER\" and \"for TARGET\" may be left out):\n{string.Join("\n", QuestionForms.All.Select(form => $"  {form.Form}"))}";
 }

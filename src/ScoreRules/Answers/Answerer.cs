@@ -1,8 +1,13 @@
 using System.Collections.Frozen;
 using System.Collections.Immutable;
+using ScoreRules.Answers.Audit;
+using ScoreRules.Answers.Beliefs;
 using ScoreRules.Answers.Firmness;
+using ScoreRules.Answers.Gaps;
+using ScoreRules.Answers.Kit;
 using ScoreRules.Answers.Lift;
 using ScoreRules.Answers.Order;
+using ScoreRules.Answers.Sore;
 using ScoreRules.Answers.WhyNot;
 using ScoreRules.Language;
 using ScoreRules.Language.Binding;
@@ -19,6 +24,14 @@ public static class Answerer
         [QuestionKind.WhyNot] = WhyNotFinder.Find,
         [QuestionKind.HowFirmly] = FirmnessFinder.Find,
         [QuestionKind.WhatLifts] = LiftFinder.Find,
+        [QuestionKind.WhatIsLost] = LossFinder.Find,
+        [QuestionKind.WhatToBuy] = PurchaseFinder.Find,
+        [QuestionKind.SoreJoint] = SoreFinder.Find,
+        [QuestionKind.WhatIsForgotten] = GapFinder.Find,
+        [QuestionKind.WhatIsMisplaced] = AuditFinder.Find,
+        [QuestionKind.WhatIsShaky] = BeliefFinder.Shaky,
+        [QuestionKind.WhereIsShaky] = BeliefFinder.Where,
+        [QuestionKind.WhatRestsOn] = BeliefFinder.On,
     }.ToFrozenDictionary();
 
     /// <summary>The answer to a question.</summary>

@@ -62,6 +62,7 @@ public sealed class AnswerText(Judgement judgement)
         block.Line(Asked(page.Answer.Question).Transform(To.SentenceCase));
         foreach (var (shown, _) in cautions.Where(caution => caution.Shown.Caution.Place == CautionPlace.AboveTheRanking))
         {
+            block.Blank();
             block.Labelled("First", shown.Caution.Text);
         }
 

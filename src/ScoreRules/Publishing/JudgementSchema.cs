@@ -13,7 +13,7 @@ public static class JudgementSchema
     private static readonly JsonSchemaExporterOptions Options = new()
     {
         TreatNullObliviousAsNonNullable = true,
-        TransformSchemaNode = (context, schema) => Closed(schema),
+        TransformSchemaNode = Closed,
     };
 
     /// <summary>All schemas by the name of their command.</summary>
@@ -42,26 +42,26 @@ public static class JudgementSchema
     }
 
     // Nothing but the described members is ever written.
-    private static JsonNode Closed(JsonNode schema)
+    private static JsonNode Closed(JsonSchemaExporterContext context, JsonNode schema)
     {
         if (schema is JsonObject { } node && node.ContainsKey("properties"))
         {
             node["additionalProperties"] = false;
-            LeaveOutWhatMayBeNull(node);
+            LeaveOutWhatMayBeNull(node, context.TypeInfo);
         }
 
         return schema;
     }
 
     // Members that are null are not written, so a reader cannot count on them.
-    private static void LeaveOutWhatMayBeNull(JsonObject node)
+    private static void LeaveOutWhatMayBeNull(JsonObject node, JsonTypeInfo type)
     {
         if (node["required"] is not JsonArray required)
         {
             return;
         }
 
-        foreach (var name in required.ToList().Where(name => node["properties"]![name!.GetValue<string>()] is JsonObject { } member && member["type"] is JsonArray types && types.Any(type => type?.GetValue<string>() == "null")))
+        foreach (var name in required.ToList().Where(name => MayBeNull(node["properties"]![name!.GetValue<string>()], type, name.GetValue<string>())))
         {
             required.Remove(name);
         }
@@ -71,4 +71,10 @@ public static class JudgementSchema
             node.Remove("required");
         }
     }
+
+    // A member whose type was described before is only a reference to that place, which does not say whether it may be null here.
+    private static bool MayBeNull(JsonNode? member, JsonTypeInfo type, string name) =>
+        member is JsonObject described
+        && ((described["type"] is JsonArray types && types.Any(one => one?.GetValue<string>() == "null"))
+            || (described.ContainsKey("$ref") && type.Properties.FirstOrDefault(property => property.Name == name) is { } property && (property.IsGetNullable || Nullable.GetUnderlyingType(property.PropertyType) is not null)));
 }

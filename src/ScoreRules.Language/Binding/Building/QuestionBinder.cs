@@ -79,8 +79,11 @@ internal sealed class QuestionBinder(BindContext context, InfoBinder info)
         return movement is null || (tier is null && named is not null) ? null : About(question with { Movements = [movement], Tier = tier }, asked.Targets, statement);
     }
 
-    private QuestionDefinition? Without(QuestionDefinition question, StatementSyntax statement) =>
-        context.Attributes.TryFind(Kit) is { } equipment && codes.Of(equipment, statement.Head<NameSyntax[]>(), statement) is { } kit ? question with { Kit = kit } : null;
+    private QuestionDefinition? Without(QuestionDefinition question, StatementSyntax statement)
+    {
+        var asked = statement.Head<LossSyntax>();
+        return context.Attributes.TryFind(Kit) is { } equipment && codes.Of(equipment, asked.Kit, statement) is { } kit ? About(question with { Kit = kit }, asked.Targets, statement) : null;
+    }
 
     private QuestionDefinition? Sore(QuestionDefinition question, StatementSyntax statement)
     {

@@ -25,7 +25,11 @@ internal static class AskGrammar
         from targets in Names.ForTargets
         select new LiftSyntax(movement, tier, targets), ToTier.May());
 
-    public static readonly HeadSpec WhatIsLost = Head("ask what is lost without", Names.List, QuestionGrammar.UsingProfile.May());
+    public static readonly HeadSpec WhatIsLost = Head("ask what is lost without",
+        from kit in Names.List
+        from targets in Names.ForTargets
+        select new LossSyntax(kit, targets), QuestionGrammar.UsingProfile.May());
+
     public static readonly HeadSpec WhatToBuy = Head("ask what to buy", Names.ForTargets, QuestionGrammar.UsingProfile.May());
     public static readonly HeadSpec SoreJoint = Head("ask what a sore",
         from joint in Names.Until("costs")

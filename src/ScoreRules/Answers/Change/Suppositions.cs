@@ -23,12 +23,13 @@ internal sealed class Suppositions
     /// <param name="before">The house.</param>
     /// <param name="ranking">The ranking of the target.</param>
     /// <param name="movement">The movement; it trains the target.</param>
-    public Suppositions(Judgement before, TargetRanking ranking, Movement movement)
+    /// <param name="rules">The house's rules without its expectations.</param>
+    public Suppositions(Judgement before, TargetRanking ranking, Movement movement, BoundRuleset rules)
     {
         this.before = before;
         this.movement = movement;
         target = ranking.Target;
-        rules = before.Ruleset with { Expectations = [] };
+        this.rules = rules;
         var inside = ranking.Placements.Select(placement => placement.Row).Concat(ranking.LeftOut.Select(row => row.Row)).Append(ranking.Benchmark).OfType<PlacementRow>();
         neighbours = [.. inside.Select(row => row.Movement).DistinctBy(other => other.Index).OrderBy(other => other.Index)];
     }

@@ -1,7 +1,12 @@
 using ScoreRules.Answers;
+using ScoreRules.Answers.Audit;
+using ScoreRules.Answers.Beliefs;
 using ScoreRules.Answers.Firmness;
+using ScoreRules.Answers.Gaps;
+using ScoreRules.Answers.Kit;
 using ScoreRules.Answers.Lift;
 using ScoreRules.Answers.Order;
+using ScoreRules.Answers.Sore;
 using ScoreRules.Answers.WhyNot;
 
 namespace ScoreRules.Publishing.Answers;
@@ -16,6 +21,12 @@ internal static class AnswerWords
         WhyNotAnswer whyNot => WhyNotWords.Of(whyNot),
         FirmnessAnswer firmness => FirmnessWords.Of(firmness),
         LiftAnswer lift => LiftWords.Of(lift),
+        LossAnswer loss => LossWords.Of(loss),
+        PurchaseAnswer purchase => PurchaseWords.Of(purchase),
+        SoreAnswer sore => SoreWords.Of(sore),
+        GapAnswer gaps => GapWords.Of(gaps),
+        AuditAnswer audit => AuditWords.Of(audit),
+        BeliefAnswer beliefs => BeliefWords.Of(beliefs),
         _ => throw new InvalidOperationException($"Answers of the kind {answer.GetType().Name} cannot be worded."),
     };
 }
