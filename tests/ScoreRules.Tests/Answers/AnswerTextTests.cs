@@ -24,7 +24,7 @@ public sealed class AnswerTextTests
         { "what-is-forgotten", "what is forgotten for hamstrings" },
         { "what-is-misplaced", "what is misplaced" },
         { "what-is-shaky", "what is shaky for hamstrings, calves" },
-        { "where-is-shaky", "where lying leg curl is shaky" },
+        { "where-is-shaky", "where nordic curl is shaky" },
         { "what-rests-on", "what rests on wrist tolerance" },
     };
 

@@ -45,7 +45,8 @@ public sealed class FirmnessTests
             foreach (var (share, at) in Numbers(example, "single_weight_target_others_rescaled").Select((share, at) => (share, at)))
             {
                 var swap = finding.Swaps.FirstOrDefault(swap => swap.Criterion.Name == $"c{at}");
-                (swap is null ? null : swap.Level / (swap.Level + weights.Sum() - weights[at]) is var found ? found : (double?)null).ShouldBe(share, $"{at}");
+                (swap is null).ShouldBe(share is null, $"{at}");
+                (swap is null ? 0 : swap.Level / (swap.Level + weights.Sum() - weights[at])).ShouldBe(share ?? 0, 1e-12);
                 (swap?.IsConfirmed ?? true).ShouldBeTrue();
             }
         }

@@ -29,11 +29,21 @@ internal static class FirmnessFinder
             return new FirmnessFinding(order, [], FirmnessVerdict.NotComparable);
         }
 
-        var swap = WeightSwap.Of([.. upper.Select(part => part.Weight)], [.. upper.Select(part => part.Worth)], [.. lower.Select(part => part.Worth)], BeyondCriteria(order) / 100);
+        if (order.IsByTier)
+        {
+            return new FirmnessFinding(order, [], FirmnessVerdict.ByTier);
+        }
+
+        var beyond = BeyondCriteria(order) / 100;
+        var swap = WeightSwap.Of([.. upper.Select(part => part.Weight)], [.. upper.Select(part => part.Worth)], [.. lower.Select(part => part.Worth)], beyond);
         var swaps = Enumerable.Range(0, upper.Length).Select(at => Swap(judgement, order, swap, at)).OfType<SwapFinding>()
             .OrderBy(found => Math.Abs(Rounding.Compared(found.Parts))).ThenBy(found => found.Criterion.Name, StringComparer.Ordinal).ToImmutableArray();
-        return new FirmnessFinding(order, swaps, !swaps.IsEmpty ? FirmnessVerdict.OneWeight : swap.IsPossible ? FirmnessVerdict.SeveralWeights : FirmnessVerdict.Impossible);
+        return new FirmnessFinding(order, swaps, !swaps.IsEmpty ? FirmnessVerdict.OneWeight : CanBeAhead(order, beyond) ? FirmnessVerdict.SeveralWeights : FirmnessVerdict.Impossible);
     }
+
+    // Whether the lower one is better anywhere by more than awards make up for: to be level is not enough to change places.
+    private static bool CanBeAhead(OrderFinding order, double beyond) =>
+        order.Upper.Criteria.Zip(order.Lower.Criteria).Any(pair => Rounding.Compared(pair.First.Worth - pair.Second.Worth + beyond) < 0);
 
     // Points ahead by awards and studies, which do not depend on weights.
     private static double BeyondCriteria(OrderFinding order) => order.Reasons.Where(reason => reason.Upper is null && reason.Lower is null).Sum(reason => reason.Points);
@@ -48,6 +58,12 @@ internal static class FirmnessFinder
 
         var others = part.Weight / part.Share * (1 - part.Share);
         var level = share / (1 - share) * others;
+        if (Rounding.Compared(level) <= 0)
+        {
+            // Level only without the criterion: there is no weight beyond.
+            return null;
+        }
+
         var parts = 100 * (level - part.Weight) / (part.Weight / part.Share);
         var (before, _) = Ahead(judgement, order, part.Criterion, part.Weight + ((level - part.Weight) * (1 - Hair)));
         var (beyond, places) = Ahead(judgement, order, part.Criterion, part.Weight + ((level - part.Weight) * (1 + Hair)));

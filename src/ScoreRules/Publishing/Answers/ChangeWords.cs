@@ -12,7 +12,7 @@ internal static class ChangeWords
     /// <summary>How changes are searched, and which a gym can arrange.</summary>
     public static ImmutableArray<string> Notes { get; } =
     [
-        "Each change was put in and the house judged again, so that limits and called facts count. Tried was every rating step, the numbers where a rule bends and finer lines between them, and every word of a list: alone, in pairs, then three together.",
+        "Each change was put in and the house judged again, so that limits and called facts count. Every rating step was tried, the numbers where a rule bends and finer lines between them, and every word of a list: alone, in pairs, then three together.",
         $"\"The gym can do that\" means {FactText.Join(Arrangeable.Names)}. All else belongs to the movement: another fact is another movement.",
     ];
 

@@ -26,7 +26,8 @@ internal static class FirmnessWords
 
         var (upper, lower) = (order.Upper.Row.Movement.Name, order.Lower.Row.Movement.Name);
         var turned = order.Outcome == OrderOutcome.Below ? "It is the other way round: " : "";
-        var stands = order.Outcome == OrderOutcome.Level ? $"{upper} and {lower} are level." : $"{turned}{upper} stands above {lower}, by {NumberText.Points(order.Ahead)} points.";
+        var by = order.IsByTier ? $"by its tier, with {NumberText.Points(-order.Ahead)} points less" : $"by {NumberText.Points(order.Ahead)} points";
+        var stands = order.Outcome == OrderOutcome.Level ? $"{upper} and {lower} are level." : $"{turned}{upper} stands above {lower} {by}.";
         return new AnswerSection(order.First.Row.Target.Name, $"{stands} {Verdict(finding)}", [.. finding.Swaps.Take(MostTold).Select((swap, at) => Line(swap, at, finding)), .. Drawn(finding)]);
     }
 
@@ -35,7 +36,7 @@ internal static class FirmnessWords
         FirmnessVerdict.Impossible => "No weights can turn that round: it is at least as good on every criterion, or ahead by more than weights can make up for.",
         FirmnessVerdict.SeveralWeights => "No one weight can turn that round; several together can.",
         FirmnessVerdict.NotComparable => finding.Order.Outcome == OrderOutcome.Level ? "" : "They are not judged by the same criteria, so that no one weight can be named.",
-        _ when finding.Order.IsByTier => "Tiers decide their order against their points; the points change places here:",
+        FirmnessVerdict.ByTier => "Limits or judgements decide that, not weights; ask why.",
         _ => "The smallest change of one weight that puts them level:",
     };
 

@@ -13,7 +13,7 @@ internal static class GapWords
         answer,
         answer.Lists.All(list => list.Best.IsEmpty) ? [new AnswerSection(null, "Nothing is missing that lies one fact away from what there is.", [])] : [.. answer.Lists.Where(list => !list.Best.IsEmpty).Select(Section)],
         [
-            $"Varied was one fact at a time: {FactText.Join(GapAnswer.Varied)}. Only words were tried that other movements of the same pattern have. All other facts, ratings too, are those of the movement it is like: a coach must say whether it can be done, and rate it anew.",
+            $"One fact was varied at a time: {FactText.Join(GapAnswer.Varied)}. Only words were tried that other movements of the same pattern have. All other facts, ratings too, are those of the movement it is like: a coach must say whether it can be done, and rate it anew.",
             "\"Give or take\" is how far the scores of movements at least half alike to it scatter.",
         ]);
 

@@ -12,7 +12,7 @@ internal static class PurchaseWords
     public static AnswerPage Of(PurchaseAnswer answer) => answer.Profile is null
         ? new AnswerPage(answer, [new AnswerSection(null, Whose(answer), [])], [])
         : new AnswerPage(answer, [Section(answer)],
-            ["Counted is by how many points the first choice of each list rises, added over all lists; a list without any counts from 0. A sub-target is counted only where the question names it. Every piece, and every two pieces, were tried. Prices and space are not known here."]);
+            ["What counts is by how many points the first choice of each list rises, over all lists together; a list without any counts from 0. A sub-target is counted only where the question names it. Every piece, and every two pieces, were tried. Prices and space are not known here."]);
 
     private static string Whose(PurchaseAnswer answer) => answer.Profiles.IsEmpty
         ? "Which kit is there? Write a profile that lists it (\"profile NAME\" and \"kit ...\"), and ask again with --profile NAME."
