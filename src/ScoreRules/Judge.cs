@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using ScoreRules.Catalogue;
 using ScoreRules.Catalogue.Csv;
+using ScoreRules.Evidence;
 using ScoreRules.Explanation;
 using ScoreRules.Guarding;
 using ScoreRules.Houses;
@@ -75,6 +76,7 @@ public static class Judge
         var scores = Scorer.Score(ruleset, inferred);
         Report(judgement, inferred, derived, scores, findings);
         var judged = Place(judgement with { Derived = derived, Inferred = inferred }, scores, findings);
+        EvidenceFindings.Report(ruleset, judged.Evidence!, findings);
         findings.AddRange(ExpectationCheck.Findings(judged.Expectations));
         if (!findings.HasErrors)
         {
@@ -101,11 +103,15 @@ public static class Judge
     private static Judgement Place(Judgement judgement, ScoreTable scores, DiagnosticBag findings)
     {
         var (ruleset, inferred) = (judgement.Ruleset, judgement.Inferred!);
-        ImmutableArray<TargetRanking> rankings = ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, judgement.Catalogue, inferred, scores, findings).Rank();
+        var evidence = EvidenceWeigher.Weigh(ruleset, judgement.Catalogue, inferred.Facts.Rows, scores, findings);
+        ImmutableArray<TargetRanking> Ranked(double[] points, DiagnosticBag into) => ruleset.Tiers.IsEmpty ? [] : new Ranker(ruleset, judgement.Catalogue, inferred, scores.Principle, points, into).Rank();
+        var rankings = Ranked(evidence.Scores, findings);
+        var onPrinciple = evidence.MovesAnything ? Ranked(scores.Principle, new DiagnosticBag()) : rankings;
         return judgement with
         {
             Rankings = rankings,
-            Explainer = new Explainer(ruleset, inferred, scores, judgement.Derived),
+            Evidence = evidence,
+            Explainer = new Explainer(ruleset, inferred, scores, judgement.Derived) { Evidence = evidence, OnPrinciple = onPrinciple },
             Expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, judgement.Catalogue, inferred, rankings).Run(),
         };
     }

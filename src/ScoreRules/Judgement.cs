@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScoreRules.Catalogue;
+using ScoreRules.Evidence;
 using ScoreRules.Explanation;
 using ScoreRules.Guarding;
 using ScoreRules.Houses;
@@ -26,6 +27,9 @@ public sealed record Judgement(HouseSources Sources, BoundRuleset Ruleset, Movem
 
     /// <summary>What the rules found; null when an error stopped them.</summary>
     public InferenceResult? Inferred { get; init; }
+
+    /// <summary>What studies did; null when an error stopped the ranking.</summary>
+    public EvidenceTable? Evidence { get; init; }
 
     /// <summary>What mechanics derives for its movements; null when an error stopped the ranking.</summary>
     public DerivedFactSource? Derived { get; init; }

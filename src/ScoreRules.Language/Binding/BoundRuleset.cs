@@ -60,6 +60,12 @@ public sealed record BoundRuleset
     /// <summary>Personal judgements.</summary>
     public ImmutableArray<PlaceDefinition> Places { get; init; } = [];
 
+    /// <summary>How studies and principles are brought together; null when the house does not say.</summary>
+    public EvidenceDefinition? Evidence { get; init; }
+
+    /// <summary>Studies, shown, weighed and withdrawn ones.</summary>
+    public ImmutableArray<StudyDefinition> Studies { get; init; } = [];
+
     /// <summary>Expectations.</summary>
     public ImmutableArray<ExpectationDefinition> Expectations { get; init; } = [];
 

@@ -93,6 +93,8 @@ public sealed class RulesetReader
             Refusals = [.. acting.OfType<RefusalDefinition>()],
             Movements = [.. movements.Bind(), .. fromSpreadsheets],
             Places = new PlaceBinder(context, info).Bind(statements),
+            Evidence = new EvidenceBinder(context, info).Bind(statements),
+            Studies = new StudyBinder(context, info).Bind(statements),
             Expectations = new ExpectationBinder(context, info).Bind(statements),
             Profiles = new ProfileBinder(context, info).Bind(statements),
             Questions = new QuestionBinder(context, info).Bind(statements),

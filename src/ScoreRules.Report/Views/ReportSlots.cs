@@ -13,9 +13,6 @@ public sealed record ReportSlots
     /// <summary>A page without any of them.</summary>
     public static ReportSlots None { get; } = new();
 
-    /// <summary>Beside a target's title: that its benchmark moved, for instance.</summary>
-    public Func<TargetRanking, RenderFragment?> TargetNote { get; init; } = _ => null;
-
     /// <summary>The range of gaps, in points, in which 8 tries in 10 fall; drawn as a line through the dot on the ruler.</summary>
     public Func<Placement, (double Low, double High)?> Span { get; init; } = _ => null;
 
@@ -28,15 +25,9 @@ public sealed record ReportSlots
     /// <summary>On a card: what would change the placement.</summary>
     public Func<PlacementExplanation, RenderFragment?> WhatWouldChangeIt { get; init; } = _ => null;
 
-    /// <summary>On a card: studies and what they did.</summary>
-    public Func<PlacementExplanation, RenderFragment?> Evidence { get; init; } = _ => null;
-
     /// <summary>On a card: the figure and the curves of load and muscle length.</summary>
     public Func<PlacementExplanation, RenderFragment?> Mechanics { get; init; } = _ => null;
 
     /// <summary>In the trail, at the step "mechanics": what was derived.</summary>
     public Func<PlacementExplanation, RenderFragment?> MechanicsStep { get; init; } = _ => null;
-
-    /// <summary>In the trail, at the step "evidence": what the studies moved.</summary>
-    public Func<PlacementExplanation, RenderFragment?> EvidenceStep { get; init; } = _ => null;
 }

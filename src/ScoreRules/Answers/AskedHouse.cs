@@ -16,8 +16,8 @@ internal sealed record AskedHouse(Judgement Judgement, QuestionDefinition Questi
     /// <summary>The house's rules.</summary>
     public BoundRuleset Ruleset => Judgement.Ruleset;
 
-    /// <summary>The house's rules without its expectations, one instance for all suppositions, so that they are made ready once.</summary>
-    public BoundRuleset Unexpecting { get; } = Judgement.Ruleset with { Expectations = [] };
+    /// <summary>The rules by which many suppositions are tried at once; one instance for all, so that they are made ready once.</summary>
+    public BoundRuleset OnPrinciple { get; } = Change.Trial.OnPrinciple(Judgement.Ruleset);
 
     /// <summary>One of the movements of the question.</summary>
     public Movement Movement(int position) => Judgement.Catalogue.Find(Question.Movements[position])!;

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using System.Runtime.CompilerServices;
 using ScoreRules.Catalogue;
+using ScoreRules.Evidence;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
@@ -32,6 +33,12 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
     private readonly ReasonRule worthTelling = new(ruleset);
     private readonly ConditionalWeakTable<TargetRanking, PlacementIndex> indexes = [];
 
+    /// <summary>What studies did; null where none was asked.</summary>
+    public EvidenceTable? Evidence { get; init; }
+
+    /// <summary>The rankings as they would be without any study or judgement by another movement.</summary>
+    public ImmutableArray<TargetRanking> OnPrinciple { get; init; } = [];
+
     /// <summary>The explanation of a movement in a target; null when it is not ranked there.</summary>
     public PlacementExplanation? Explain(TargetRanking ranking, Movement movement)
     {
@@ -60,6 +67,9 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
             WeightTotal = scores.WeightTotals[row.Index],
             AwardPoints = scores.AwardPoints[row.Index],
             PrincipleScore = scores.Principle[row.Index],
+            Evidence = Evidence?.Of(row),
+            BenchmarkMoved = ranking.Benchmark is { } benchmark ? Evidence?.Of(benchmark) : null,
+            OnPrinciple = OnPrinciple.FirstOrDefault(alone => alone.Target.Index == row.Target.Index)?.Of(row.Movement),
             Rules = [.. rules.Select(rule => Rule(rule.Rule, rule.Outcome, row))],
         };
         return WithReasons(explained, ranking.Benchmark);
@@ -68,7 +78,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
     private PlacementExplanation WithReasons(PlacementExplanation explained, PlacementRow? benchmark)
     {
         var given = awards.Select(award => Award(award.Award, award.Rows, explained.Row, benchmark)).OfType<Reason>();
-        var reasons = explained.Criteria.Select(criterion => Difference(criterion, benchmark)).Concat(given)
+        var reasons = explained.Criteria.Select(criterion => Difference(criterion, benchmark)).Concat(given).Concat(EvidenceReasons.Of(explained))
             .OrderByDescending(reason => Math.Abs(Rounding.Compared(reason.Points))).ThenBy(reason => reason.Name, StringComparer.Ordinal).ToImmutableArray();
         return explained with { Reasons = reasons, For = worthTelling.For(reasons), Against = worthTelling.Against(reasons) };
     }

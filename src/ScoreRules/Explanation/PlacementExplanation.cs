@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScoreRules.Catalogue;
+using ScoreRules.Evidence;
 using ScoreRules.Language.Binding;
 using ScoreRules.Tiering;
 
@@ -7,7 +8,7 @@ namespace ScoreRules.Explanation;
 
 /// <summary>
 /// Everything that stands behind one placement, in the fixed order of effect: given facts, called facts, criteria,
-/// awards, gap, tier, limits, left out, cautions. All forms of output are made from this one tree.
+/// awards, evidence, gap, tier, limits, left out, cautions. All forms of output are made from this one tree.
 /// </summary>
 /// <param name="Row">The movement and the target.</param>
 /// <param name="Ranking">The ranking it is part of.</param>
@@ -35,6 +36,15 @@ public sealed record PlacementExplanation(PlacementRow Row, TargetRanking Rankin
 
     /// <summary>Score before evidence.</summary>
     public double PrincipleScore { get; init; }
+
+    /// <summary>What studies and judgements by another movement did to it; null where none was asked.</summary>
+    public RowEvidence? Evidence { get; init; }
+
+    /// <summary>What they did to the benchmark, by which every gap of the target changes; null without one.</summary>
+    public RowEvidence? BenchmarkMoved { get; init; }
+
+    /// <summary>Its placement without any study or such judgement; null when it is left out.</summary>
+    public Placement? OnPrinciple { get; init; }
 
     /// <summary>What became of every rule of the house, in source order; refusals are not listed.</summary>
     public ImmutableArray<RuleExplanation> Rules { get; init; } = [];

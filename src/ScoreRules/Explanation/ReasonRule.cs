@@ -11,9 +11,9 @@ internal sealed class ReasonRule(BoundRuleset ruleset)
 
     /// <summary>The reasons for.</summary>
     public ImmutableArray<Reason> For(ImmutableArray<Reason> reasons) =>
-        [.. reasons.Where(reason => Rounding.Compared(reason.Points) >= least).Take(ruleset.House?.Reasons ?? 3)];
+        [.. reasons.Where(reason => !reason.IsSharedByAll && Rounding.Compared(reason.Points) >= least).Take(ruleset.House?.Reasons ?? 3)];
 
     /// <summary>The reasons against.</summary>
     public ImmutableArray<Reason> Against(ImmutableArray<Reason> reasons) =>
-        [.. reasons.Where(reason => Rounding.Compared(-reason.Points) >= least).Take(ruleset.House?.ReasonsAgainst ?? 1)];
+        [.. reasons.Where(reason => !reason.IsSharedByAll && Rounding.Compared(-reason.Points) >= least).Take(ruleset.House?.ReasonsAgainst ?? 1)];
 }

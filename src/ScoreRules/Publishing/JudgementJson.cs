@@ -37,6 +37,7 @@ public static class JudgementJson
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), judgement.Profile?.Name, Inputs(judgement),
             [.. cautions.Select(caution => JsonParts.Caution(caution.Caution, caution.Undecided))],
             [.. rankings.Select(ranking => Target(parts, ranking, view?.Of(ranking)))],
+            [.. (judgement.Evidence?.NotCounted ?? []).Select(entry => EvidenceParts.NotCounted(entry, judgement.Ruleset))],
             [.. judgement.Expectations.Select(result => new ExpectationPart(result.Holds, result.Found, JsonParts.Rule(result.Expectation.Info)))],
             [.. judgement.Findings.Where(finding => finding.Severity == Severity.Error).Select(JsonParts.Finding)],
             [.. judgement.Ruleset.Amendments.Select(JsonParts.Amendment)],

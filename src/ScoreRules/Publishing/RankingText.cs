@@ -71,6 +71,7 @@ public sealed class RankingText(Judgement judgement)
             block.Wrapped("The benchmark is left out: it is a yardstick only.");
         }
 
+        PrintEvidence(block, ranking);
         PrintFirst(block, ranking);
         TierDefinition? better = null;
         foreach (var tier in judgement.Ruleset.Tiers)
@@ -85,6 +86,14 @@ public sealed class RankingText(Judgement judgement)
         }
 
         PrintLeftOut(block, ranking);
+    }
+
+    private void PrintEvidence(TextBlock block, TargetRanking ranking)
+    {
+        if (EvidenceSummary.Of(judgement, ranking) is { } summary)
+        {
+            block.Wrapped(summary);
+        }
     }
 
     private void PrintFirst(TextBlock block, TargetRanking ranking)
@@ -112,7 +121,8 @@ public sealed class RankingText(Judgement judgement)
         {
             var rank = placement.IsTied ? $"{NumberText.Count(placement.Rank)}=" : NumberText.Count(placement.Rank);
             var gap = placement.IsBenchmark ? "benchmark" : NumberText.Signed(placement.Gap);
-            var name = TextBlock.Pad(placement.Row.Movement.Name, NameWidth);
+            var tested = judgement.Evidence?.Of(placement.Row).IsTested == true ? " *" : "";
+            var name = TextBlock.Pad(placement.Row.Movement.Name + tested, NameWidth);
             block.Line($"{rank,4} {name}{new string(' ', 11)}{NumberText.Points(placement.Score),6}{(placement.IsBenchmark ? " " : "")}{gap,8}");
             PrintReasons(block, explainer.Explain(ranking, placement.Row.Movement)!, placement);
             PersonalText.PrintFlags(block, judgement.Profile, placement.Row.Movement);
@@ -183,6 +193,11 @@ public sealed class RankingText(Judgement judgement)
         if (!judgement.Ruleset.NotYetApplied.IsEmpty)
         {
             block.Labelled("No effect yet", $"read and checked only: {string.Join(", ", judgement.Ruleset.NotYetApplied.Select(later => $"{later.What} ({NumberText.Count(later.Count)})"))}; scorerules check says where");
+        }
+
+        foreach (var entry in judgement.Evidence?.NotCounted ?? [])
+        {
+            block.Labelled("Not counted", $"study {entry.Study.Name}: {EvidenceText.NotCounted(entry, judgement.Ruleset)} ({entry.Study.Info.Location})");
         }
 
         block.Labelled("How sure", CredenceText.Of(judgement.Ruleset));

@@ -56,6 +56,11 @@ internal static class Sentences
             return told + other + (criterion.IsApart == false ? "; no clear order on principle" : "");
         }
 
+        if (!reason.Studies.IsEmpty)
+        {
+            return EvidenceText.Reason(reason);
+        }
+
         var whose = reason.IsBenchmarks ? $"only the {benchmark} has this" : null;
         var because = reason.Statement.Because is { } words ? $"\"{Sentence(words)}\"" : null;
         return string.Join("; ", new[] { because, whose }.OfType<string>()) is { Length: > 0 } text ? text : "a rule of the house";
@@ -96,6 +101,10 @@ internal static class Sentences
     /// <summary>What a personal judgement does to a placement; null when none applies.</summary>
     public static string? Judgement(Placement placement) => placement.Judgement is not { } judgement ? null
         : $"one personal judgement: one tier {(judgement.Shift > 0 ? "lower" : "higher")}{(judgement.Info.Because is { } because ? $", \"{Sentence(because)}\"" : "")}{(Credence(judgement.Info.Credence) is { Length: > 0 } belief ? $" ({belief})" : "")} ({judgement.Info.Location})";
+
+    /// <summary>A judgement that places a movement by another.</summary>
+    public static string PlacedBy(PlaceDefinition place) =>
+        $"personal judgement: {place.Movement} {place.Kind switch { PlaceKind.JustAbove => "just above", PlaceKind.JustBelow => "just below", _ => "beside" }} {place.Other}{(place.Info.Because is { } because ? $", \"{Sentence(because)}\"" : "")}{(Credence(place.Info.Credence) is { Length: > 0 } belief ? $" ({belief})" : "")} ({place.Info.Location})";
 
     /// <summary>Where a weight that no number states comes from; null for one that a number states.</summary>
     public static string? Basis(WeightBasis? basis) => basis switch

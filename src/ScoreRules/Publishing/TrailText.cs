@@ -18,6 +18,7 @@ internal sealed class TrailText(Judgement judgement)
         PrintCalled(block, explained);
         PrintCriteria(block, explained);
         PrintAwards(block, explained);
+        PrintEvidence(block, explained);
         PrintScore(block, explained);
         PrintRest(block, explained);
         PrintRules(block, explained);
@@ -85,9 +86,22 @@ internal sealed class TrailText(Judgement judgement)
         }
     }
 
+    private void PrintEvidence(TextBlock block, PlacementExplanation explained)
+    {
+        block.Labelled("principle", $"{NumberText.Points(explained.PrincipleScore)}, the sum of criteria and awards", Gutter);
+        var lines = EvidenceTrail.Lines(explained, judgement).ToList();
+        block.Labelled("evidence", lines.Exists(line => line.Points.Length > 0) ? "" : "no study speaks of it or of a cousin", Gutter);
+        foreach (var (points, words) in lines)
+        {
+            block.Labelled($"  {points,6}", words, Gutter);
+        }
+    }
+
     private static void PrintScore(TextBlock block, PlacementExplanation explained)
     {
-        block.Labelled("score", $"{NumberText.Points(explained.PrincipleScore)} on principle; no study is weighed yet", Gutter);
+        var score = explained.Placement?.Score ?? explained.LeftOut!.Score;
+        var doubt = explained.Evidence is { Deviation: var deviation } && double.IsFinite(deviation) ? $", give or take {NumberText.Points(deviation)}" : "";
+        block.Labelled("score", $"{NumberText.Points(score)}{doubt}", Gutter);
         if (explained.Placement is not { } placement)
         {
             return;

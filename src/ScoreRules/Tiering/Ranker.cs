@@ -3,14 +3,19 @@ using ScoreRules.Catalogue;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
-using ScoreRules.Scoring;
 
 namespace ScoreRules.Tiering;
 
 /// <summary>
 /// Ranks each target: gap to the benchmark, tier, limits, order. Order is tier after limits first, then score, then name.
 /// </summary>
-public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, InferenceResult inferred, ScoreTable scores, DiagnosticBag findings)
+/// <param name="ruleset">The house.</param>
+/// <param name="catalogue">Its movements.</param>
+/// <param name="inferred">What its rules found.</param>
+/// <param name="principle">By row: points before evidence.</param>
+/// <param name="scores">By row: points after it, by which movements are ranked.</param>
+/// <param name="findings">Where clashes are reported.</param>
+public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, InferenceResult inferred, double[] principle, double[] scores, DiagnosticBag findings)
 {
     private readonly LimitRule limits = new(ruleset, inferred, findings);
     private readonly JudgementRule judgements = new(ruleset);
@@ -36,7 +41,7 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
         var ranked = rows.FindAll(row => !exclusions.AnyAt(row.Index));
         // Movements are numbered by name.
         var leftOut = rows.FindAll(row => exclusions.AnyAt(row.Index)).OrderBy(row => row.Movement.Index)
-            .Select(row => new LeftOutRow(row, scores.Principle[row.Index], exclusions.At(row.Index)));
+            .Select(row => new LeftOutRow(row, scores[row.Index], exclusions.At(row.Index)));
         return new TargetRanking(target, benchmark, yardstick, Place(ranked, benchmark), [.. leftOut]);
     }
 
@@ -58,8 +63,8 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
 
     private ImmutableArray<Placement> Place(List<PlacementRow> ranked, PlacementRow? benchmark)
     {
-        var benchmarkScore = benchmark is null ? double.NaN : scores.Principle[benchmark.Index];
-        var compared = ranked.Select(row => Rounding.Compared(scores.Principle[row.Index])).ToArray();
+        var benchmarkScore = benchmark is null ? double.NaN : scores[benchmark.Index];
+        var compared = ranked.Select(row => Rounding.Compared(scores[row.Index])).ToArray();
         var rising = tiers.DependsOnOthers ? compared.ToArray() : [];
         Array.Sort(rising);
         var (drafts, keys) = (new DraftPlacement[ranked.Count], new RankKey[ranked.Count]);
@@ -75,7 +80,7 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
 
     private DraftPlacement Draft(PlacementRow row, double compared, double benchmarkScore, double[] rising)
     {
-        var score = scores.Principle[row.Index];
+        var score = scores[row.Index];
         var better = rising.Length - UpperBound(rising, compared);
         var before = tiers.Of(compared, Rounding.Compared(score - benchmarkScore), better, rising.Length);
         var (tier, applying, binding) = limits.Apply(row, before);
@@ -112,7 +117,7 @@ public sealed class Ranker(BoundRuleset ruleset, MovementCatalogue catalogue, In
     {
         var gap = draft.Score - benchmarkScore;
         var (position, toBorder) = tiers.Inside(draft.Before, draft.Score, gap);
-        return new Placement(draft.Row, draft.Score, draft.Score, gap, draft.Tier, draft.Before)
+        return new Placement(draft.Row, draft.Score, principle[draft.Row.Index], gap, draft.Tier, draft.Before)
         {
             Rank = rank,
             IsTied = isTied,

@@ -72,5 +72,5 @@ public class JudgingBenchmarks
     [Benchmark]
     public object ExplainOne() => explainer.Explain(ranking, ranking.Placements[0].Row.Movement)!;
 
-    private TargetRanking Rank() => new Ranker(engine.Ruleset, engine.Catalogue, inferred, scores, new DiagnosticBag()).Rank()[0];
+    private TargetRanking Rank() => new Ranker(engine.Ruleset, engine.Catalogue, inferred, scores.Principle, scores.Principle, new DiagnosticBag()).Rank()[0];
 }

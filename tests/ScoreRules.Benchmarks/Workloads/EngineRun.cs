@@ -46,8 +46,11 @@ internal sealed class EngineRun
     }
 
     /// <summary>Scores, tiers and order from an inference.</summary>
-    public static IReadOnlyList<TargetRanking> Rank(BoundRuleset ruleset, MovementCatalogue catalogue, InferenceResult inferred) =>
-        new Ranker(ruleset, catalogue, inferred, Scorer.Score(ruleset, inferred), new DiagnosticBag()).Rank();
+    public static IReadOnlyList<TargetRanking> Rank(BoundRuleset ruleset, MovementCatalogue catalogue, InferenceResult inferred)
+    {
+        var scores = Scorer.Score(ruleset, inferred).Principle;
+        return new Ranker(ruleset, catalogue, inferred, scores, scores, new DiagnosticBag()).Rank();
+    }
 
     /// <summary>What was found, in the form in which peers are compared.</summary>
     public Answers Answers(InferenceResult inferred, ScoreTable scores)

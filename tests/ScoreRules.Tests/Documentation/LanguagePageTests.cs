@@ -30,7 +30,7 @@ public sealed class LanguagePageTests
     public void An_example_can_be_run(int number)
     {
         var example = LanguagePage.Examples[number];
-        var judgement = Judge.Run(example.With(example.Block.Text));
+        var judgement = Judge.Run(example.With(example.Block.Text), profile: null, new DateOnly(2031, 8, 20));
         judgement.Findings.Where(finding => !OfFragments.Contains(finding.Code)).Select(DiagnosticText.Full).ShouldBeEmpty();
         (example.Block.Info == "rules alone" || !judgement.Rankings.IsEmpty).ShouldBeTrue();
     }

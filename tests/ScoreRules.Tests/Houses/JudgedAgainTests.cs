@@ -9,7 +9,7 @@ namespace ScoreRules.Tests.Houses;
 /// <summary>Judging once more with something changed is what judging the changed text would give.</summary>
 public sealed class JudgedAgainTests
 {
-    
+
 
     [Fact]
     public void With_nothing_changed_it_gives_the_same_ranking()

@@ -34,6 +34,6 @@ public sealed class LongreachAgainstStudiesTests
     private static double Gap(IReadOnlyDictionary<string, string> row)
     {
         var ranking = Judged.Longreach.Target(row["target"]);
-        return ranking.Of(Judged.Longreach.Movement(row["favoured"]))!.Score - ranking.Of(Judged.Longreach.Movement(row["other"]))!.Score;
+        return ranking.Of(Judged.Longreach.Movement(row["favoured"]))!.PrincipleScore - ranking.Of(Judged.Longreach.Movement(row["other"]))!.PrincipleScore;
     }
 }

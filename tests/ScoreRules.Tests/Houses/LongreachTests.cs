@@ -61,7 +61,8 @@ public sealed class LongreachTests
             {
                 var explained = Judged.Longreach.Explainer!.Explain(ranking, placement.Row.Movement)!;
                 var awards = explained.Held<AwardDefinition>().Sum(rule => ((AwardDefinition)rule.Rule).Points);
-                (explained.Criteria.Sum(criterion => criterion.Points) + awards).ShouldBe(placement.Score, 1e-9);
+                (explained.Criteria.Sum(criterion => criterion.Points) + awards).ShouldBe(placement.PrincipleScore, 1e-9);
+                (placement.PrincipleScore + explained.Evidence!.ByStudies + explained.Evidence.PlacePoints).ShouldBe(placement.Score, 1e-9);
                 explained.Reasons.Sum(reason => reason.Points).ShouldBe(placement.Gap, 1e-9);
             }
         }

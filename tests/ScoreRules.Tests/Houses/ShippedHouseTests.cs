@@ -39,7 +39,7 @@ public sealed class ShippedHouseTests
     [Theory]
     [InlineData("harbour-lane", "elbow extensors", "overhead dumbbell extension", "needs a second person")]
     [InlineData("harbour-lane", "quadriceps", "rear-foot-elevated split squat", "much to learn")]
-    [InlineData("harbour-lane", "elbow flexors", "low cable curl", "one cable column only")]
+    [InlineData("harbour-lane", "deltoids", "cable lateral raise", "one cable column only")]
     [InlineData("linden-court", "quadriceps", "barbell back squat", "weight on the shoulders")]
     [InlineData("linden-court", "quadriceps", "sit-to-stand", "a thing you do every day")]
     [InlineData("linden-court", "gluteals", "walking lunge", "balance")]

@@ -111,7 +111,7 @@ public sealed class DerivedInRulesTests
 
     private static Judgement With(string change, string rule)
     {
-        var top = $"ruleset Quayside\n  version 1\n  builds on Longreach\n{(change.Length > 0 ? "  accepts an even load\n" : "")}\n{rule}";
+        var top = $"ruleset Quayside\n  version 1\n  builds on Longreach\n  checked 20 August 2031 by the tests\n{(change.Length > 0 ? "  accepts an even load\n" : "")}\n{rule}";
         return Judge.Run(Longreach with { Files = [.. Longreach.Files, new HouseFile("on-top/house.rules", top, "", IsSpreadsheet: false) { Layer = 2 }], Nearby = ["Longreach"] });
     }
 }

@@ -23,6 +23,7 @@ internal static class InForce
             Cautions = lists.Of(all.Cautions),
             Refusals = lists.Of(all.Refusals),
             Places = lists.Of(all.Places),
+            Studies = lists.Of(all.Studies),
             Expectations = lists.Of(all.Expectations),
         };
         return kept with { NotInForce = [.. lists.Without, .. absent.Select(movement => movement.Info)] };

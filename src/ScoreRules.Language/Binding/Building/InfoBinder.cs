@@ -14,7 +14,7 @@ internal sealed partial class InfoBinder(BindContext context)
     private static readonly ImmutableArray<HeadSpec> Timeless =
     [
         HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Target, VocabularyGrammar.Tiers, VocabularyGrammar.Say, ScoringGrammar.Weights,
-        EvidenceGrammar.Evidence, EvidenceGrammar.Study, QuestionGrammar.Profile, QuestionGrammar.Choose,
+        EvidenceGrammar.Evidence, QuestionGrammar.Profile, QuestionGrammar.Choose,
     ];
 
     /// <summary>What a statement says about itself.</summary>

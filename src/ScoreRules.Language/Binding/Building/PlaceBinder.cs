@@ -24,7 +24,31 @@ internal sealed class PlaceBinder(BindContext context, InfoBinder info)
             ReportTwice(pair);
         }
 
+        ReportCircle(places);
         return places;
+    }
+
+    // "A just below B" and "B just below A" leave nobody to begin with.
+    private void ReportCircle(ImmutableArray<PlaceDefinition> places)
+    {
+        var by = places.Where(place => place.Other is not null).GroupBy(place => NameText.Key(place.Movement), StringComparer.Ordinal).ToDictionary(group => group.Key, group => group.First(), StringComparer.Ordinal);
+        foreach (var place in by.Values.OrderBy(place => place.Info.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare)))
+        {
+            var (at, seen) = (place, new HashSet<string>(StringComparer.Ordinal));
+            while (seen.Add(NameText.Key(at.Movement)) && by.TryGetValue(NameText.Key(at.Other!), out var next))
+            {
+                at = next;
+            }
+
+            if (seen.Count > 1 && by.ContainsKey(NameText.Key(at.Other!)))
+            {
+                context.Findings.Add(new Diagnostic("SR5021", Severity.Error, $"The judgement about \"{at.Movement}\" goes round in a circle", new Label(at.Info.Location, "placed by one that is placed by it"))
+                {
+                    Suggestions = [new Suggestion("place one of them by a movement that no judgement places")],
+                });
+                return;
+            }
+        }
     }
 
     private List<PlaceDefinition> BindOne(StatementSyntax statement)
@@ -37,7 +61,6 @@ internal sealed class PlaceBinder(BindContext context, InfoBinder info)
         {
             foreach (var line in statement.All(spec))
             {
-                context.Later.Add($"place: {spec.Starter}", statement.At(line.Span));
                 var other = context.Movements.Find(line.Content, statement);
                 if (line.Content.Key == own.Key)
                 {

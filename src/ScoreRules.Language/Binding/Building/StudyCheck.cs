@@ -28,7 +28,7 @@ internal sealed class StudyCheck(BindContext context)
 
         foreach (var withdrawn in statement.All(EvidenceGrammar.Withdrawn))
         {
-            Dates.Check(withdrawn.Content.Date, statement, context);
+            CheckWithdrawal(withdrawn, statement);
         }
 
         var findings = statement.All(EvidenceGrammar.Found).Concat(statement.All(EvidenceGrammar.Measured)).Select(line => line.Content).ToList();
@@ -44,6 +44,18 @@ internal sealed class StudyCheck(BindContext context)
         }
 
         lines.Check(known ? findings : [], statement);
+    }
+
+    // What is taken back counts until that day, so the day to judge for matters.
+    private void CheckWithdrawal(ClauseSyntax<(DateSyntax Date, TextSyntax? Because)> line, StatementSyntax statement)
+    {
+        context.Dated.Add(statement.At(line.Span));
+        var from = statement.Find(Uniform.From)?.Content;
+        if (Dates.Check(line.Content.Date, statement, context) is { } end && from is not null && Syntax.CalendarDay.Read(from) is { } begin && begin >= end)
+        {
+            context.Report("SR6009", Severity.Error, "This study counts only from a day on which it had been taken back", statement, line.Content.Date.Span, "taken back", [new Label(statement.At(from.Span), "counts from here")],
+                new Suggestion("mend one of the two days"));
+        }
     }
 
     private void CheckAmounts(FindingSyntax finding, StatementSyntax statement)

@@ -13,5 +13,6 @@ public sealed record AuditAnswer(QuestionDefinition Question, ImmutableArray<Aud
 {
     /// <inheritdoc/>
     public override IEnumerable<PlacementRow> Rows => Findings.SelectMany(finding =>
-        finding.Dominance.SelectMany(pair => new[] { pair.Better.Row, pair.Above.Row }).Concat(finding.Residuals.Select(residual => residual.Placement.Row)));
+        finding.Dominance.SelectMany(pair => new[] { pair.Better.Row, pair.Above.Row })
+            .Concat(finding.Tested.SelectMany(tested => new[] { tested.Better.Row, tested.Above.Row })).Concat(finding.Residuals.Select(residual => residual.Placement.Row)));
 }

@@ -17,6 +17,9 @@ internal static class AuditFinder
     private static AuditFinding Find(AskedHouse asked, TargetRanking ranking, Likeness likeness)
     {
         var list = ranking.Placements.Select(placement => asked.Explain(ranking, placement.Row.Movement)!).ToImmutableArray();
-        return new AuditFinding(ranking.Target, Dominance.In(list), Residuals.In(ranking.Placements, likeness));
+        return new AuditFinding(ranking.Target, Dominance.In(list), Residuals.In(ranking.Placements, likeness))
+        {
+            Tested = asked.Judgement.Evidence is { } evidence ? [.. TestedOrder.In(evidence.Targets[ranking.Target.Index], ranking)] : [],
+        };
     }
 }

@@ -7,4 +7,8 @@ namespace ScoreRules.Answers.Audit;
 /// <param name="Target">The target.</param>
 /// <param name="Dominance">Movements below others that are nowhere better.</param>
 /// <param name="Residuals">Movements far from what their cousins suggest.</param>
-public sealed record AuditFinding(TargetDefinition Target, ImmutableArray<DominanceFinding> Dominance, ImmutableArray<ResidualFinding> Residuals);
+public sealed record AuditFinding(TargetDefinition Target, ImmutableArray<DominanceFinding> Dominance, ImmutableArray<ResidualFinding> Residuals)
+{
+    /// <summary>Orders that a study tested and that the list does not keep.</summary>
+    public ImmutableArray<TestedOrder> Tested { get; init; } = [];
+}

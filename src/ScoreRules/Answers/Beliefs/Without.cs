@@ -15,13 +15,14 @@ internal static class Without
         Limits = Left(ruleset.Limits, statements),
         Exclusions = Left(ruleset.Exclusions, statements),
         Places = Left(ruleset.Places, statements),
+        Studies = Left(ruleset.Studies, statements),
         Expectations = [],
     };
 
     /// <summary>All statements that can be taken out, in the order of their places.</summary>
     public static IEnumerable<BoundStatement> Removable(BoundRuleset ruleset) =>
         ruleset.Criteria.Concat<BoundStatement>(ruleset.Calls).Concat(ruleset.Awards).Concat(ruleset.Limits.Where(limit => !AsksWho(limit.Condition)))
-            .Concat(ruleset.Exclusions.Where(exclusion => !AsksWho(exclusion.Condition))).Concat(ruleset.Places)
+            .Concat(ruleset.Exclusions.Where(exclusion => !AsksWho(exclusion.Condition))).Concat(ruleset.Places).Concat(ruleset.Studies)
             .OrderBy(statement => statement.Info.Location, Comparer<Language.Text.SourceLocation>.Create(Language.Text.SourceLocation.Compare));
 
     // What asks who somebody is protects people, and is not supposed away.

@@ -18,6 +18,7 @@ internal sealed class ChangeSearch(Suppositions suppositions, ImmutableArray<Fac
     private const int PairsTold = 6;
     private const int TriplesTold = 3;
     private const int GridLines = 40;
+    private const int AttemptsForEach = 4;
     private int tried;
     private int refused;
 
@@ -126,6 +127,7 @@ internal sealed class ChangeSearch(Suppositions suppositions, ImmutableArray<Fac
         found.GroupBy(set => string.Join(',', set.Changes.Select(change => change.Attribute.Index)), StringComparer.Ordinal)
             .Select(group => group.MinBy(set => set.Size)!).OrderBy(set => !set.GymCanChange).ThenBy(set => set.Size);
 
+    // Where studies move a score they may move it otherwise once a fact is another: what does not hold then is passed over.
     private ImmutableArray<Supposed> Confirmed(IEnumerable<Supposed> found, int most) =>
-        [.. found.Take(most).Select(set => suppositions.Alone(set.Changes)).OfType<Supposed>().Where(set => isReached(set) && !set.IsRefused)];
+        [.. found.Take(most == int.MaxValue ? most : AttemptsForEach * most).Select(set => suppositions.Alone(set.Changes)).OfType<Supposed>().Where(set => isReached(set) && !set.IsRefused).Take(most)];
 }

@@ -8,7 +8,8 @@ namespace ScoreRules.Answers.Change;
 
 /// <summary>
 /// Judges a movement with facts supposed to be different. Many suppositions are judged at once, each as a movement of the same name
-/// beside the real ones of the target; what is told is judged once more, alone, over the whole catalogue.
+/// beside the real ones of the target, with what studies give it now; what is told is judged once more, alone, over the whole catalogue
+/// and with all studies.
 /// </summary>
 internal sealed class Suppositions
 {
@@ -16,20 +17,20 @@ internal sealed class Suppositions
     private readonly Judgement before;
     private readonly TargetDefinition target;
     private readonly Movement movement;
-    private readonly BoundRuleset rules;
+    private readonly BoundRuleset trial;
     private readonly ImmutableArray<Movement> neighbours;
 
     /// <summary>Suppositions about one movement in one target.</summary>
     /// <param name="before">The house.</param>
     /// <param name="ranking">The ranking of the target.</param>
     /// <param name="movement">The movement; it trains the target.</param>
-    /// <param name="rules">The house's rules without its expectations.</param>
-    public Suppositions(Judgement before, TargetRanking ranking, Movement movement, BoundRuleset rules)
+    /// <param name="trial">The rules by which many are tried at once.</param>
+    public Suppositions(Judgement before, TargetRanking ranking, Movement movement, BoundRuleset trial)
     {
         this.before = before;
         this.movement = movement;
         target = ranking.Target;
-        this.rules = rules;
+        this.trial = trial;
         var inside = ranking.Placements.Select(placement => placement.Row).Concat(ranking.LeftOut.Select(row => row.Row)).Append(ranking.Benchmark).OfType<PlacementRow>();
         neighbours = [.. inside.Select(row => row.Movement).DistinctBy(other => other.Index).OrderBy(other => other.Index)];
     }
@@ -45,7 +46,7 @@ internal sealed class Suppositions
     public Supposed? Alone(ImmutableArray<FactChange> changes)
     {
         var supposed = Apply(changes);
-        var judged = ScoreRules.Judge.Again(before, rules, new MovementCatalogue(before.Catalogue.Movements.SetItem(movement.Index, supposed)));
+        var judged = ScoreRules.Judge.Again(before, before.Ruleset, new MovementCatalogue(before.Catalogue.Movements.SetItem(movement.Index, supposed)));
         return Find(judged, row => row.Movement.Index == movement.Index, changes);
     }
 
@@ -55,7 +56,7 @@ internal sealed class Suppositions
     private IEnumerable<Supposed> Together(ImmutableArray<FactChange>[] sets)
     {
         ImmutableArray<Movement> crowd = [.. neighbours.Concat(sets.Select(Apply)).Select((one, index) => one with { Index = index })];
-        var judged = ScoreRules.Judge.Again(before, rules, new MovementCatalogue(crowd));
+        var judged = ScoreRules.Judge.Again(before, trial, new MovementCatalogue(crowd));
         var ranking = judged.Rankings.FirstOrDefault(one => one.Target.Index == target.Index);
         var rows = judged.Inferred!.Facts.Rows.Where(row => row.Target.Index == target.Index).ToDictionary(row => row.Movement.Index);
         var placed = ranking?.Placements.ToDictionary(placement => placement.Row.Movement.Index) ?? [];

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScoreRules.Answers.Order;
+using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
 using ScoreRules.Statistics.Sensitivity;
 using ScoreRules.Tiering;
@@ -11,6 +12,7 @@ internal static class FirmnessFinder
 {
     // Judged so far to either side of the weight at which they are level, as a share of the way to it.
     private const double Hair = 1e-6;
+    private const int MostSecants = 12;
 
     /// <summary>The answer.</summary>
     public static FirmnessAnswer Find(AskedHouse asked)
@@ -36,7 +38,7 @@ internal static class FirmnessFinder
 
         var beyond = BeyondCriteria(order) / 100;
         var swap = WeightSwap.Of([.. upper.Select(part => part.Weight)], [.. upper.Select(part => part.Worth)], [.. lower.Select(part => part.Worth)], beyond);
-        var swaps = Enumerable.Range(0, upper.Length).Select(at => Swap(judgement, order, swap, at)).OfType<SwapFinding>()
+        var swaps = Enumerable.Range(0, upper.Length).Select(at => Swap(judgement, order, swap, at)).OfType<SwapFinding>().Where(found => found.IsConfirmed)
             .OrderBy(found => Math.Abs(Rounding.Compared(found.Parts))).ThenBy(found => found.Criterion.Name, StringComparer.Ordinal).ToImmutableArray();
         return new FirmnessFinding(order, swaps, !swaps.IsEmpty ? FirmnessVerdict.OneWeight : CanBeAhead(order, beyond) ? FirmnessVerdict.SeveralWeights : FirmnessVerdict.Impossible);
     }
@@ -64,10 +66,36 @@ internal static class FirmnessFinder
             return null;
         }
 
-        var parts = 100 * (level - part.Weight) / (part.Weight / part.Share);
+        var found = Confirmed(judgement, order, part, level, others);
+        return found is { IsConfirmed: true } || !Studies(judgement, order) ? found : Confirmed(judgement, order, part, LevelWithStudies(judgement, order, part, level), others);
+    }
+
+    private static SwapFinding Confirmed(Judgement judgement, OrderFinding order, CriterionExplanation part, double level, double others)
+    {
+        var parts = 100 * (level - part.Weight) / (part.Weight + others);
         var (before, _) = Ahead(judgement, order, part.Criterion, part.Weight + ((level - part.Weight) * (1 - Hair)));
         var (beyond, places) = Ahead(judgement, order, part.Criterion, part.Weight + ((level - part.Weight) * (1 + Hair)));
         return new SwapFinding(part.Criterion, part.Weight, level, parts, before > 0 != beyond > 0 && before > 0 == order.Ahead > 0, places < 0);
+    }
+
+    private static bool Studies(Judgement judgement, OrderFinding order) => judgement.Evidence?.Targets[order.Upper.Row.Target.Index].Claims.IsEmpty == false;
+
+    // Studies answer to other scores on principle: from the weight found without that, by secants.
+    private static double LevelWithStudies(Judgement judgement, OrderFinding order, CriterionExplanation part, double level)
+    {
+        var (x0, y0, x1) = (part.Weight, order.Ahead, level);
+        for (var step = 0; step < MostSecants && x1 >= 0; step++)
+        {
+            var y1 = Ahead(judgement, order, part.Criterion, x1).Points;
+            if (y1 == y0 || Math.Abs(y1) < 1e-10)
+            {
+                return x1;
+            }
+
+            (x0, y0, x1) = (x1, y1, x1 - (y1 * (x1 - x0) / (y1 - y0)));
+        }
+
+        return Math.Max(0, x1);
     }
 
     // By how many points, and by how many ranks, the upper one is ahead with another weight.

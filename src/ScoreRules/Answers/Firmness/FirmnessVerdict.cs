@@ -6,7 +6,7 @@ public enum FirmnessVerdict
     /// <summary>One weight, changed alone, can put them level.</summary>
     OneWeight,
 
-    /// <summary>No one weight can, several together can.</summary>
+    /// <summary>No one weight can, several together may.</summary>
     SeveralWeights,
 
     /// <summary>No weights can: the upper one is at least as good on every criterion by more than awards make up for.</summary>

@@ -25,7 +25,7 @@ internal static class GapFinder
         var possible = found.Where(gap => !gap.Supposed.IsRefused && gap.Supposed.Placement is not null)
             .OrderBy(gap => gap.Supposed.Placement!.Tier.Index).ThenByDescending(gap => Rounding.Compared(gap.Supposed.Placement!.Score)).ThenBy(gap => gap.Like.Index).ToList();
         // The best of each movement: its other variations rate much the same.
-        var best = possible.DistinctBy(gap => gap.Like.Index).Take(Told).Select(gap => WithSpread(gap.Like, gap.Supposed, ranking, asked.Ruleset));
+        var best = possible.DistinctBy(gap => gap.Like.Index).Take(Told).Select(gap => WithSpread(gap.Like, Added(asked.Judgement, gap.Supposed), ranking, asked.Ruleset));
         return new GapList(ranking.Target, [.. best], possible.Count - Math.Min(Told, possible.DistinctBy(gap => gap.Like.Index).Count()), found.Count(gap => gap.Supposed.IsRefused));
     }
 
@@ -38,7 +38,16 @@ internal static class GapFinder
                 .Select(code => (ImmutableArray<FactChange>)[new FactChange(attribute, movement.Facts[attribute.Index], FactValue.Of([code]))]));
         // What rules say of it by name does not hold for one that is varied.
         var varied = movement with { Name = $"{movement.Name}, varied", Synonyms = [] };
-        return new Suppositions(asked.Judgement, ranking, varied, asked.Unexpecting).Judge(changes).Select(supposed => (placement.Row, supposed));
+        return new Suppositions(asked.Judgement, ranking, varied, asked.OnPrinciple).Judge(changes).Select(supposed => (placement.Row, supposed));
+    }
+
+    // As if it stood in the catalogue beside the others, with all studies.
+    private static Supposed Added(Judgement judgement, Supposed tried)
+    {
+        var added = tried.Row.Movement with { Index = judgement.Catalogue.Movements.Length };
+        var again = Judge.Again(judgement, judgement.Ruleset, new MovementCatalogue(judgement.Catalogue.Movements.Add(added)));
+        var row = again.Inferred!.Facts.Rows.First(row => row.Movement.Index == added.Index && row.Target.Index == tried.Row.Target.Index);
+        return tried with { Row = row, Judgement = again, Placement = again.Rankings.First(ranking => ranking.Target.Index == row.Target.Index).Of(added) };
     }
 
     // Words that no movement of the same pattern has would make a movement nobody does.

@@ -35,7 +35,8 @@ internal static class LiftFinder
         }
 
         var candidates = new ChangeCandidates(new ReadAttributes(asked.Ruleset, ranking.Target), movement, ranking.Target).All();
-        var search = new ChangeSearch(new Suppositions(asked.Judgement, ranking, movement, asked.Unexpecting), candidates, supposed => supposed.Placement is { } placement && placement.Tier.Index <= wanted.Index);
+        var trial = Trial.With(asked.OnPrinciple, movement, Trial.ShiftOf(asked.Judgement, explained.Row, ranking.Benchmark));
+        var search = new ChangeSearch(new Suppositions(asked.Judgement, ranking, movement, trial), candidates, supposed => supposed.Placement is { } placement && placement.Tier.Index <= wanted.Index);
         return finding with { Found = search.Run() };
     }
 

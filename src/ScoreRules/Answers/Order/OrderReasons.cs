@@ -11,6 +11,9 @@ internal static class OrderReasons
     /// <summary>What studies did, beyond principle.</summary>
     public const string Studies = "studies";
 
+    /// <summary>What placing a movement by another one did.</summary>
+    public const string Placed = "placed by judgement";
+
     /// <summary>All that sets two placements apart, largest first, then by name; they add up to the difference of the scores.</summary>
     public static ImmutableArray<OrderReason> Of(PlacementExplanation upper, PlacementExplanation lower) =>
     [
@@ -65,9 +68,7 @@ internal static class OrderReasons
 
     private static IEnumerable<OrderReason> BeyondPrinciple(PlacementExplanation upper, PlacementExplanation lower)
     {
-        var moved = Moved(upper) - Moved(lower);
-        return Rounding.Compared(moved) == 0 ? [] : [new OrderReason(Studies, moved)];
+        yield return new OrderReason(Studies, (upper.Evidence?.ByStudies ?? 0) - (lower.Evidence?.ByStudies ?? 0));
+        yield return new OrderReason(Placed, (upper.Evidence?.PlacePoints ?? 0) - (lower.Evidence?.PlacePoints ?? 0));
     }
-
-    private static double Moved(PlacementExplanation explained) => explained.Placement is { } placement ? placement.Score - placement.PrincipleScore : 0;
 }

@@ -43,7 +43,7 @@ internal static class WhyNotFinder
         // The rules of refusals and cautions are read too when they are what is asked about.
         var read = new ReadAttributes(asked.Ruleset, ranking.Target, statements);
         var candidates = new ChangeCandidates(read, movement, ranking.Target).All();
-        return new ChangeSearch(new Suppositions(asked.Judgement, ranking, movement, asked.Unexpecting), candidates, supposed => statements.Any(statement => Holds(statement, supposed))).Run();
+        return new ChangeSearch(new Suppositions(asked.Judgement, ranking, movement, asked.OnPrinciple), candidates, supposed => statements.Any(statement => Holds(statement, supposed))).Run();
     }
 
     private static bool Holds(BoundStatement statement, Supposed supposed) => supposed.Judgement.Inferred!.Outcome(statement).Effective.Contains(supposed.Row.Index);

@@ -14,9 +14,9 @@ internal static class AuditWords
     public static AnswerPage Of(AuditAnswer answer) => new(
         answer,
         [Whole(answer), .. answer.Findings.Where(HasAny).Select(Section)],
-        ["Looked for: movements that are nowhere worse, on any criterion or award, and stand below; scores further from what likeness suggests than twice the usual distance in their list; expectations that fail. A question to the authors, not a verdict."]);
+        ["Looked for: movements that are nowhere worse, on any criterion or award, and stand below; orders that a study tested and the list does not keep; scores further from what likeness suggests than twice the usual distance in their list; expectations that fail. A question to the authors, not a verdict."]);
 
-    private static bool HasAny(AuditFinding finding) => !finding.Dominance.IsEmpty || !finding.Residuals.IsEmpty;
+    private static bool HasAny(AuditFinding finding) => !finding.Dominance.IsEmpty || !finding.Residuals.IsEmpty || !finding.Tested.IsEmpty;
 
     private static AnswerSection Whole(AuditAnswer answer)
     {
@@ -30,13 +30,14 @@ internal static class AuditWords
 
     private static AnswerSection Section(AuditFinding finding)
     {
-        var lead = (finding.Dominance.Length, finding.Residuals.Length) switch
+        var lead = (finding.Dominance.Length, finding.Tested.Length) switch
         {
+            (_, > 0) => "a movement stands below another that a study found worse.",
             (> 0, _) => "a movement stands below another that is nowhere better.",
             _ => "a score lies far from what its cousins suggest.",
         };
         var below = finding.Dominance.GroupBy(pair => pair.Better.Row.Index).SelectMany(Below);
-        return new AnswerSection(finding.Target.Name, lead, [.. below, .. finding.Residuals.Select(Residual)]);
+        return new AnswerSection(finding.Target.Name, lead, [.. below, .. finding.Tested.Select(Tested), .. finding.Residuals.Select(Residual)]);
     }
 
     private static IEnumerable<AnswerLine> Below(IGrouping<int, DominanceFinding> pairs)
@@ -45,6 +46,13 @@ internal static class AuditWords
         var name = first.Better.Row.Movement.Name;
         yield return AnswerLine.Of("Nowhere worse", $"{name} is at least as good as {FactText.Join(above)} on every criterion and award, and stands below. {Cause(first)}",
             new FiguresPart { Movement = name, Other = above[0], Count = above.Length, Tier = first.Better.Placement!.Tier.Name, TierBefore = first.Better.Placement.TierBeforeLimits.Name, Rule = first.Cause is { } cause ? JsonParts.Rule(cause.Info) : null });
+    }
+
+    private static AnswerLine Tested(TestedOrder tested)
+    {
+        var (better, above) = (tested.Better.Row.Movement.Name, tested.Above.Row.Movement.Name);
+        return AnswerLine.Of("Tested", $"study \"{tested.Claim.Study.Name}\" found {better} better than {above}, and it stands below ({tested.Claim.Study.Info.Location}).",
+            new FiguresPart { Movement = better, Other = above, Points = tested.Better.Score, PointsBefore = tested.Above.Score, Rule = JsonParts.Rule(tested.Claim.Study.Info) });
     }
 
     private static string Cause(DominanceFinding pair) => pair switch

@@ -34,7 +34,7 @@ internal static class FirmnessWords
     private static string Verdict(FirmnessFinding finding) => finding.Verdict switch
     {
         FirmnessVerdict.Impossible => "No weights can turn that round: it is at least as good on every criterion, or ahead by more than weights can make up for.",
-        FirmnessVerdict.SeveralWeights => "No one weight can turn that round; several together can.",
+        FirmnessVerdict.SeveralWeights => "No one weight was found that turns that round; several together may.",
         FirmnessVerdict.NotComparable => finding.Order.Outcome == OrderOutcome.Level ? "" : "They are not judged by the same criteria, so that no one weight can be named.",
         FirmnessVerdict.ByTier => "Limits or judgements decide that, not weights; ask why.",
         _ => "The smallest change of one weight that puts them level:",
@@ -45,11 +45,10 @@ internal static class FirmnessWords
         var name = swap.Criterion.Name;
         var (change, direction) = swap.Level > swap.Weight ? ("more than", "more") : ("less than", "less");
         var places = swap.ChangesPlaces ? "they change places" : "their points change places, their ranks do not: limits or judgements keep them";
-        var unsure = swap.IsConfirmed ? "" : " Judging again did not confirm it.";
         var share = Math.Abs(swap.Parts);
         return AnswerLine.Of(
             at == 0 ? "One weight" : "or",
-            $"{name} at {change} {NumberText.Plain(Math.Round(swap.Level, 2))} parts instead of {NumberText.Plain(swap.Weight)}: {places}. If all weights made 100, that would be {NumberText.Points(share)} {direction}.{unsure}",
+            $"{name} at {change} {NumberText.Plain(Math.Round(swap.Level, 2))} parts instead of {NumberText.Plain(swap.Weight)}: {places}. If all weights made 100, that would be {NumberText.Points(share)} {direction}.",
             new FiguresPart { Movement = finding.Order.Upper.Row.Movement.Name, Other = finding.Order.Lower.Row.Movement.Name, WeightBefore = swap.Weight, Weight = swap.Level, Points = swap.Parts, Rule = JsonParts.Rule(swap.Criterion.Info) });
     }
 

@@ -112,7 +112,7 @@ internal static class OrderWords
 
         if (reason.Upper is null && reason.Lower is null)
         {
-            return "direct comparisons move their scores";
+            return reason.Name == OrderReasons.Studies ? "direct comparisons move their scores; scorerules explain says which" : "a personal judgement sets one of them by another movement";
         }
 
         return $"{Side(finding.Upper, reason.Upper)}; {Side(finding.Lower, reason.Lower)}";

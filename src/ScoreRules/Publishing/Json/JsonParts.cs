@@ -22,6 +22,7 @@ internal sealed class JsonParts(Explainer explainer)
             [.. explained.Reasons.Where(reason => Tiering.Rounding.Compared(reason.Points) > 0).Select(reason => Reason(reason, benchmark))],
             [.. explained.Reasons.Where(reason => Tiering.Rounding.Compared(reason.Points) < 0).Select(reason => Reason(reason, benchmark))],
             [.. explained.Cautions.Select(Caution)],
+            EvidenceParts.Of(explained),
             withTrail ? Trail(explained) : null);
     }
 

@@ -15,6 +15,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="ReasonsFor">All reasons for it against the benchmark, largest first.</param>
 /// <param name="ReasonsAgainst">All reasons against it, largest first.</param>
 /// <param name="Cautions">Its cautions, most serious first.</param>
+/// <param name="Evidence">What studies did to it.</param>
 /// <param name="Trail">The whole trail; only in the form of one explanation.</param>
 public sealed record PlacementPart(
     string Movement,
@@ -29,4 +30,5 @@ public sealed record PlacementPart(
     ImmutableArray<ReasonPart> ReasonsFor,
     ImmutableArray<ReasonPart> ReasonsAgainst,
     ImmutableArray<CautionPart> Cautions,
+    EvidencePart? Evidence,
     TrailPart? Trail);

@@ -11,6 +11,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="Inputs">Every file read, with its fingerprint.</param>
 /// <param name="Cautions">Cautions for the whole page: above the ranking and at the foot.</param>
 /// <param name="Targets">The rankings.</param>
+/// <param name="NotCounted">Studies that move nothing, with the reason.</param>
 /// <param name="Expectations">What became of the house's expectations.</param>
 /// <param name="Errors">Errors despite which the ranking was made; what they are about is left out of account.</param>
 /// <param name="Changes">What was changed and dropped of the houses it builds on.</param>
@@ -25,6 +26,7 @@ public sealed record RankDocument(
     ImmutableArray<InputPart> Inputs,
     ImmutableArray<CautionPart> Cautions,
     ImmutableArray<TargetPart> Targets,
+    ImmutableArray<NotCountedPart> NotCounted,
     ImmutableArray<ExpectationPart> Expectations,
     ImmutableArray<FindingPart> Errors,
     ImmutableArray<AmendmentPart> Changes,
