@@ -20,5 +20,6 @@ public static class QuestionForms
         (QuestionKind.WhatIsShaky, "what is shaky for TARGET"),
         (QuestionKind.WhereIsShaky, "where MOVEMENT is shaky"),
         (QuestionKind.WhatRestsOn, "what rests on RULE"),
+        (QuestionKind.NewStudy, "what a study of MOVEMENT against MOVEMENT would change for TARGET"),
     ];
 }

@@ -38,4 +38,7 @@ public enum QuestionKind
 
     /// <summary>Which placements rest on one statement.</summary>
     WhatRestsOn,
+
+    /// <summary>What a new study of two movements would change, and what result it would need.</summary>
+    NewStudy,
 }

@@ -91,7 +91,7 @@ public sealed class AskTests
     [InlineData("There is no folder or file \"nowhere\"", "nowhere", "what is shaky")]
     [InlineData("There is no profile \"qiet garage\" in this house. Did you mean \"quiet garage\"?", House, "what to buy", "--profile", "qiet garage")]
     [InlineData("There is no target \"hamstring\". Did you mean \"hamstrings\"?", House, "what is shaky", "--target", "hamstring")]
-    [InlineData("This house asks nothing itself.", "rulesets/longreach-second")]
+    [InlineData("This house asks nothing itself.", "rulesets/linden-court")]
     [InlineData("Name a house")]
     public void Wrong_use_ends_with_code_2_and_a_sentence(string sentence, params string[] arguments)
     {

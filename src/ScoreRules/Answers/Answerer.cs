@@ -6,6 +6,7 @@ using ScoreRules.Answers.Firmness;
 using ScoreRules.Answers.Gaps;
 using ScoreRules.Answers.Kit;
 using ScoreRules.Answers.Lift;
+using ScoreRules.Answers.NewStudy;
 using ScoreRules.Answers.Order;
 using ScoreRules.Answers.Sore;
 using ScoreRules.Answers.WhyNot;
@@ -32,6 +33,7 @@ public static class Answerer
         [QuestionKind.WhatIsShaky] = BeliefFinder.Shaky,
         [QuestionKind.WhereIsShaky] = BeliefFinder.Where,
         [QuestionKind.WhatRestsOn] = BeliefFinder.On,
+        [QuestionKind.NewStudy] = NewStudyFinder.Find,
     }.ToFrozenDictionary();
 
     /// <summary>The answer to a question.</summary>

@@ -25,6 +25,7 @@ public sealed class AnswerTextTests
         { "what-is-misplaced", "what is misplaced" },
         { "what-is-shaky", "what is shaky for hamstrings, calves" },
         { "where-is-shaky", "where nordic curl is shaky" },
+        { "new-study", "what a study of nordic curl against lying leg curl would change" },
         { "what-rests-on", "what rests on wrist tolerance" },
     };
 

@@ -30,7 +30,7 @@ internal sealed class QuestionBinder(BindContext context, InfoBinder info)
         var question = new QuestionDefinition(said, kind) { Profile = Profile(statement), Targets = [.. said.OnlyFor.Select(entry => entry.Target).OfType<TargetDefinition>()] };
         return kind switch
         {
-            QuestionKind.Why or QuestionKind.HowFirmly => Pair(question, statement),
+            QuestionKind.Why or QuestionKind.HowFirmly or QuestionKind.NewStudy => Pair(question, statement),
             QuestionKind.WhyNot => WhyNot(question, statement),
             QuestionKind.WhatLifts => Lift(question, statement),
             QuestionKind.WhatIsLost => Without(question, statement),

@@ -42,6 +42,13 @@ internal static class AskGrammar
     public static readonly HeadSpec WhatIsShaky = Head("ask what is shaky", Names.ForTargets);
     public static readonly HeadSpec WhereIsShaky = Head("ask where", Names.Single.Then(name => Primitives.Phrase("is shaky").Select(_ => name)));
     public static readonly HeadSpec WhatRestsOn = Head("ask what rests on", Names.Single);
+    public static readonly HeadSpec NewStudy = Head("ask what a study of",
+        from first in Names.Until("against")
+        from against in Primitives.Phrase("against")
+        from second in Names.Until("would change")
+        from change in Primitives.Phrase("would change")
+        from targets in Names.ForTargets
+        select new OrderSyntax(first, second, targets));
 
     /// <summary>All of them, with the question that each asks.</summary>
     public static readonly ImmutableArray<(HeadSpec Head, QuestionKind Kind)> All =
@@ -49,7 +56,7 @@ internal static class AskGrammar
         (Why, QuestionKind.Why), (WhyNot, QuestionKind.WhyNot), (HowFirmly, QuestionKind.HowFirmly), (WhatLifts, QuestionKind.WhatLifts),
         (WhatIsLost, QuestionKind.WhatIsLost), (WhatToBuy, QuestionKind.WhatToBuy), (SoreJoint, QuestionKind.SoreJoint),
         (WhatIsForgotten, QuestionKind.WhatIsForgotten), (WhatIsMisplaced, QuestionKind.WhatIsMisplaced),
-        (WhatIsShaky, QuestionKind.WhatIsShaky), (WhereIsShaky, QuestionKind.WhereIsShaky), (WhatRestsOn, QuestionKind.WhatRestsOn),
+        (WhatIsShaky, QuestionKind.WhatIsShaky), (WhereIsShaky, QuestionKind.WhereIsShaky), (WhatRestsOn, QuestionKind.WhatRestsOn), (NewStudy, QuestionKind.NewStudy),
     ];
 
     private static HeadSpec Head<T>(string words, TokenListParser<TokenKind, T> rest, params ClauseUse[] lines) =>

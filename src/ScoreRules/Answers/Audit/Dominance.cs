@@ -21,11 +21,14 @@ internal static class Dominance
         var pairs = from better in list
                     from above in list
                     where better.Placement!.Rank > above.Placement!.Rank && IsNowhereWorse(better, above)
-                    select new DominanceFinding(better, above, Cause(better.Placement!, above.Placement!), IsMoved(better.Placement!) || IsMoved(above.Placement!));
+                    select new DominanceFinding(better, above, Cause(better.Placement!, above.Placement!) ?? PlacedBy(better) ?? PlacedBy(above), IsMoved(better.Placement!) || IsMoved(above.Placement!));
         return [.. pairs];
     }
 
     private static bool IsMoved(Placement placement) => Rounding.Compared(placement.Score - placement.PrincipleScore) != 0;
+
+    private static PlaceDefinition? PlacedBy(PlacementExplanation explained) =>
+        explained.Evidence is { Place: { } place } moved && Rounding.Compared(moved.PlacePoints) != 0 ? place : null;
 
     private static BoundStatement? Cause(Placement better, Placement above) =>
         better.Judgement is { Shift: > 0 } down ? down

@@ -9,10 +9,10 @@ namespace ScoreRules.Answers.Audit;
 /// <param name="Above">The movement that stands above.</param>
 public sealed record TestedOrder(StudyClaim Claim, Placement Better, Placement Above)
 {
-    /// <summary>All of one list: claims about two movements, of which the one that was found better stands lower.</summary>
+    /// <summary>All of one list: claims about two movements, of which the one that was found better stands lower. What went one way here and the other way there tests no order.</summary>
     public static IEnumerable<TestedOrder> In(TargetEvidence evidence, TargetRanking ranking)
     {
-        foreach (var claim in evidence.Claims.Where(claim => claim.Terms.Length == 2))
+        foreach (var claim in evidence.Claims.Where(claim => claim.Terms.Length == 2 && !claim.IsSplit))
         {
             var (first, second) = (PlacementOf(evidence, ranking, claim, up: true), PlacementOf(evidence, ranking, claim, up: false));
             var better = claim.Low > 0 ? first : claim.High < 0 || (claim.Sense == StudySense.Measured && claim.Low < 0) ? second : null;

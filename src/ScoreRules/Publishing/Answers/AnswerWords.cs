@@ -5,6 +5,7 @@ using ScoreRules.Answers.Firmness;
 using ScoreRules.Answers.Gaps;
 using ScoreRules.Answers.Kit;
 using ScoreRules.Answers.Lift;
+using ScoreRules.Answers.NewStudy;
 using ScoreRules.Answers.Order;
 using ScoreRules.Answers.Sore;
 using ScoreRules.Answers.WhyNot;
@@ -26,6 +27,7 @@ internal static class AnswerWords
         SoreAnswer sore => SoreWords.Of(sore),
         GapAnswer gaps => GapWords.Of(gaps),
         AuditAnswer audit => AuditWords.Of(audit),
+        NewStudyAnswer study => NewStudyWords.Of(study),
         BeliefAnswer beliefs => BeliefWords.Of(beliefs),
         _ => throw new InvalidOperationException($"Answers of the kind {answer.GetType().Name} cannot be worded."),
     };

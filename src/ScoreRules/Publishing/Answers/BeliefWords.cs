@@ -50,19 +50,23 @@ internal static class BeliefWords
         var info = finding.Statements[0].Info;
         var belief = Sentences.Credence(info.Credence) is { Length: > 0 } said ? said : "not said how sure";
         var unscored = finding.Unscored.IsEmpty ? "" : $"; {FactText.Join(finding.Unscored)} cannot be scored then";
-        yield return AnswerLine.Of("Without", $"{info.Title} ({belief}, {info.Location}): {"placement".ToQuantity(finding.Moves.Length)} in another tier{unscored}",
-            new FiguresPart { Count = finding.Moves.Length, Share = answer.Placements == 0 ? null : (double)finding.Moves.Length / answer.Placements, Rule = JsonParts.Rule(info) });
-        foreach (var move in finding.Moves.Take(MostTold))
+        var alone = answer.Question.Kind == QuestionKind.WhereIsShaky && finding.Moves.Length == 1;
+        var what = alone ? Move(finding.Moves[0]) : $"{"placement".ToQuantity(finding.Moves.Length)} in another tier";
+        yield return AnswerLine.Of("Without", $"{info.Title} ({belief}, {info.Location}): {what}{unscored}",
+            new FiguresPart { Count = finding.Moves.Length, TierBefore = alone ? finding.Moves[0].Before?.Name : null, Tier = alone ? finding.Moves[0].After?.Name : null, Share = answer.Placements == 0 ? null : (double)finding.Moves.Length / answer.Placements, Rule = JsonParts.Rule(info) });
+        foreach (var move in finding.Moves.Take(alone ? 0 : MostTold))
         {
-            yield return AnswerLine.Behind($"{move.Row.Movement.Name} for {move.Row.Target.Name}: {Tier(move.Before)}, then {Tier(move.After)}", 1,
+            yield return AnswerLine.Behind($"{move.Row.Movement.Name} for {move.Row.Target.Name}: {Move(move)}", 1,
                 new FiguresPart { Movement = move.Row.Movement.Name, Target = move.Row.Target.Name, TierBefore = move.Before?.Name, Tier = move.After?.Name });
         }
 
-        if (finding.Moves.Length > MostTold)
+        if (!alone && finding.Moves.Length > MostTold)
         {
             yield return AnswerLine.Behind($"and {Count(finding.Moves.Length - MostTold)} more", 1, new FiguresPart { Count = finding.Moves.Length - MostTold });
         }
     }
+
+    private static string Move(TierMove move) => $"{Tier(move.Before)} becomes {Tier(move.After)}";
 
     private static string Tier(TierDefinition? tier) => tier?.Name ?? "left out";
 
