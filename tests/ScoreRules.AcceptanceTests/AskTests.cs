@@ -51,7 +51,7 @@ public sealed class AskTests
         answer.GetProperty("cautions").GetArrayLength().ShouldBeGreaterThan(0);
         var line = answer.GetProperty("sections")[0].GetProperty("lines")[0];
         line.GetProperty("figures").GetProperty("changes")[0].GetProperty("attribute").GetString().ShouldBe("long tension");
-        json.RootElement.GetProperty("inputs").EnumerateArray().Select(input => input.GetProperty("file").GetString()).ShouldNotContain("(question)");
+        json.RootElement.GetProperty("inputs").EnumerateArray().Select(input => input.GetProperty("path").GetString()).ShouldNotContain("(question)");
     }
 
     [Fact]

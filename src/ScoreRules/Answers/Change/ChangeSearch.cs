@@ -15,6 +15,7 @@ internal sealed class ChangeSearch(Suppositions suppositions, ImmutableArray<Fac
     /// <summary>How many sets of two, and of three, are judged at most.</summary>
     public const int Most = 16384;
     private const int MostOneByOne = 200;
+    private const int MostDerived = 1024;
     private const int PairsTold = 6;
     private const int TriplesTold = 3;
     private const int GridLines = 40;
@@ -31,9 +32,9 @@ internal sealed class ChangeSearch(Suppositions suppositions, ImmutableArray<Fac
         var alone = reached.Select(found => found.Changes[0]).ToHashSet(ReferenceEqualityComparer.Instance);
         // Where one change of a fact is enough, larger ones of the same fact say nothing more.
         var rest = candidates.Where(change => !alone.Contains(change) && change.Size < enough.GetValueOrDefault(change.Attribute.Index, double.PositiveInfinity)).ToList();
-        var (pairs, _) = Sets(rest, 2, []);
-        var (triples, bounded) = Sets(rest, 3, pairs);
-        return new ChangesFound(Confirmed(singles, int.MaxValue), Confirmed(Least(pairs), PairsTold), Confirmed(Least(triples), TriplesTold), tried, refused, bounded)
+        var (pairs, fewPairs) = Sets(rest, 2, []);
+        var (triples, fewTriples) = Sets(rest, 3, pairs);
+        return new ChangesFound(Confirmed(singles, int.MaxValue), Confirmed(Least(pairs), PairsTold), Confirmed(Least(triples), TriplesTold), tried, refused, fewPairs || fewTriples)
         {
             MorePairs = Math.Max(0, Least(pairs).Count() - PairsTold),
             MoreTriples = Math.Max(0, Least(triples).Count() - TriplesTold),
@@ -100,9 +101,10 @@ internal sealed class ChangeSearch(Suppositions suppositions, ImmutableArray<Fac
         return width / power <= 1 ? power : width / power <= 2 ? 2 * power : width / power <= 5 ? 5 * power : 10 * power;
     }
 
+    // The smallest sets are judged first, so that a bound leaves out the largest.
     private (List<Supposed> Found, bool IsBounded) Sets(List<FactChange> pool, int size, List<Supposed> smaller)
     {
-        var most = suppositions.OneByOne ? MostOneByOne : Most;
+        var most = suppositions.OneByOne ? MostOneByOne : suppositions.ReadsDerived ? MostDerived : Most;
         var all = (size == 2 ? Pairs(pool) : Triples(pool)).Where(set => !smaller.Exists(pair => pair.Changes.All(change => set.Any(other => ReferenceEquals(change, other)))))
             .OrderBy(set => set.Sum(change => change.Size)).ToList();
         return (Reached(all.Take(most)), all.Count > most);

@@ -8,7 +8,7 @@ namespace ScoreRules.Answers.Change;
 /// <param name="Triples">Three changes together.</param>
 /// <param name="Tried">How many sets were judged.</param>
 /// <param name="Refused">How many would do it, but no such movement can be.</param>
-/// <param name="IsBounded">Whether there were more sets of three than were tried; the smallest were tried.</param>
+/// <param name="IsBounded">Whether there were more sets of two or three than were tried; the smallest were tried.</param>
 public sealed record ChangesFound(ImmutableArray<Supposed> Singles, ImmutableArray<Supposed> Pairs, ImmutableArray<Supposed> Triples, int Tried, int Refused, bool IsBounded)
 {
     /// <summary>How many more pairs of facts do it, beyond those told.</summary>

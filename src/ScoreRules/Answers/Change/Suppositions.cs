@@ -38,6 +38,9 @@ internal sealed class Suppositions
     /// <summary>Whether the tier of one movement depends on how many others there are, so that each supposition is judged by itself.</summary>
     public bool OneByOne => before.Ruleset.Tiers.Any(tier => tier.Cut == TierCut.Top);
 
+    /// <summary>Whether rules read what mechanics derives, which is worked out anew for each supposition.</summary>
+    public bool ReadsDerived => before.Ruleset.Criteria.SelectMany(criterion => criterion.Readings).Any(reading => reading.Attribute.IsDerived);
+
     /// <summary>Judges sets of changes, each by itself.</summary>
     public IEnumerable<Supposed> Judge(IEnumerable<ImmutableArray<FactChange>> sets) =>
         OneByOne ? sets.Select(Alone).OfType<Supposed>() : sets.Chunk(AtOnce).SelectMany(Together);

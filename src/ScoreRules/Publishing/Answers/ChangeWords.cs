@@ -40,7 +40,7 @@ internal static class ChangeWords
     }
 
     private static string Tried(ChangesFound found) =>
-        $"{"set".ToQuantity(found.Tried, "N0", System.Globalization.CultureInfo.InvariantCulture)} of changes{(found.IsBounded ? "; there are more sets of three, of which the smallest were tried" : ", which is all there are of one, two or three")}";
+        $"{"set".ToQuantity(found.Tried, "N0", System.Globalization.CultureInfo.InvariantCulture)} of changes{(found.IsBounded ? "; there are more of two or three, of which the smallest were tried" : ", which is all there are of one, two or three")}";
 
     private static IEnumerable<AnswerLine> Block(string label, ImmutableArray<Supposed> sets, int more)
     {
