@@ -30,10 +30,10 @@ internal static class AuditWords
 
     private static AnswerSection Section(AuditFinding finding)
     {
-        var lead = (finding.Dominance.Length, finding.Tested.Length) switch
+        var lead = finding switch
         {
-            (_, > 0) => "a movement stands below another that a study found worse.",
-            (> 0, _) => "a movement stands below another that is nowhere better.",
+            { Tested.IsEmpty: false } => "a movement stands below another that a study found worse.",
+            { Dominance.IsEmpty: false } => "a movement stands below another that is nowhere better.",
             _ => "a score lies far from what its cousins suggest.",
         };
         var below = finding.Dominance.GroupBy(pair => pair.Better.Row.Index).SelectMany(Below);
