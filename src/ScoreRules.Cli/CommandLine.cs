@@ -65,6 +65,7 @@ internal static class CommandLine
             ExplainCommand.Create(screen),
             AskCommand.Create(screen),
             DeriveCommand.Create(screen),
+            StudiesCommand.Create(screen),
             ReportCommand.Create(screen),
             TestCommand.Create(screen),
             NewCommand.Create(screen),

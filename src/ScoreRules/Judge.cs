@@ -110,6 +110,7 @@ public static class Judge
         return judgement with
         {
             Rankings = rankings,
+            Scores = scores,
             Evidence = evidence,
             Explainer = new Explainer(ruleset, inferred, scores, judgement.Derived) { Evidence = evidence, OnPrinciple = onPrinciple },
             Expectations = rankings.IsEmpty ? [] : new ExpectationCheck(ruleset, judgement.Catalogue, inferred, rankings).Run(),
@@ -128,6 +129,11 @@ public static class Judge
         if (ruleset.Profiles.FirstOrDefault(profile => NameText.Same(profile.Name, name)) is { } found)
         {
             return found;
+        }
+
+        if (ruleset.NotInForce.FirstOrDefault(info => info.Kind == "profile" && NameText.Same(info.Name!, name)) is { } absent)
+        {
+            throw new HouseException($"The profile \"{absent.Name}\" is not in force on {ruleset.Date!.Value.ToString("d MMMM yyyy", System.Globalization.CultureInfo.InvariantCulture)} ({absent.Location}). Give another day with --date, or another profile.");
         }
 
         var all = ruleset.Profiles.Select(profile => profile.Name).ToList();

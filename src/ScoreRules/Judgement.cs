@@ -8,6 +8,7 @@ using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Modelling;
+using ScoreRules.Scoring;
 using ScoreRules.Tiering;
 
 namespace ScoreRules;
@@ -27,6 +28,9 @@ public sealed record Judgement(HouseSources Sources, BoundRuleset Ruleset, Movem
 
     /// <summary>What the rules found; null when an error stopped them.</summary>
     public InferenceResult? Inferred { get; init; }
+
+    /// <summary>Scores on principle, by criterion; null when an error stopped the ranking.</summary>
+    public ScoreTable? Scores { get; init; }
 
     /// <summary>What studies did; null when an error stopped the ranking.</summary>
     public EvidenceTable? Evidence { get; init; }

@@ -4,6 +4,7 @@ using ScoreRules.Benchmarks.Paired;
 return args switch
 {
     ["own"] => Own(OwnParts.All),
+    ["reading"] => Own(typeof(ReadingBenchmarks)),
     ["mechanics"] => Own(typeof(MechanicsBenchmarks)),
     ["statistics"] => Own(typeof(StatisticsBenchmarks)),
     ["peers"] => Peers(),
@@ -32,6 +33,6 @@ static int Cold(string[] tools)
 
 static int Usage()
 {
-    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), mechanics or statistics (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), reading, mechanics or statistics (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
     return 2;
 }

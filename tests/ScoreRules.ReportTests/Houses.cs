@@ -24,13 +24,14 @@ internal static class Houses
 
     public static Judgement Shipped(string folder) => Once.GetOrAdd(folder, name => new Lazy<Judgement>(() => Judge.Run(HouseFolder.Read(Path.Combine(Root, "rulesets", name))))).Value;
 
-    public static string Page(string folder) => Pages.GetOrAdd(folder, name => new Lazy<string>(() => HouseReport.Render(Shipped(name)))).Value;
+    public static string Page(string folder) => Pages.GetOrAdd(folder, name => new Lazy<string>(() => HouseReport.Render(Shipped(name), slots: null, Certainty.HouseCertainty.Of(Shipped(name))))).Value;
 
     /// <summary>Two movements, one of which is named like a script; its house's name and prose are no better.</summary>
     public static Judgement Hostile() => Judge.Run(new HouseSources([new HouseFile("house.rules", $$"""
         ruleset "</style>{{HostileName}}"
           version 1
           judges "<b>growth</b>"
+          lets the reader guess first
 
         philosophy
           We like </title><img src=x onerror=alert(2)> and "quotes".

@@ -12,12 +12,19 @@ public sealed class RenderingTests
 {
     public static TheoryData<string> Houses_shipped() => ["longreach", "longreach-second", "harbour-lane", "linden-court"];
 
+    /// <summary>"lets the reader guess first" in the ruleset: Longreach says it, Linden Court does not.</summary>
+    [Theory]
+    [InlineData("longreach", true)]
+    [InlineData("linden-court", false)]
+    public void Guessing_is_offered_where_the_house_lets_its_readers_guess(string folder, bool isOffered) =>
+        Houses.Page(folder).Contains("data-view=\"guess\"", StringComparison.Ordinal).ShouldBe(isOffered);
+
     [Fact]
     public void The_same_house_gives_the_same_bytes_in_any_order_of_files()
     {
         var sources = Houses.Longreach.Sources;
         var turned = Judge.Run(sources with { Files = [.. sources.Files.Reverse()] });
-        var page = HouseReport.Render(turned);
+        var page = HouseReport.Render(turned, slots: null, Certainty.HouseCertainty.Of(turned));
         (page == Houses.LongreachPage).ShouldBeTrue("the pages differ");
     }
 
@@ -136,8 +143,9 @@ public sealed class RenderingTests
         var page = HouseReport.Render(Houses.Longreach, slots);
         Count(page, "How sure</h4>").ShouldBe(1);
         page.ShouldContain("class=\"span\"");
-        Houses.LongreachPage.ShouldNotContain("class=\"slot\"");
-        Houses.LongreachPage.ShouldNotContain("class=\"span\"");
+        var plain = HouseReport.Render(Houses.Longreach);
+        plain.ShouldNotContain("class=\"slot\"");
+        plain.ShouldNotContain("class=\"span\"");
     }
 
     private static int Count(string page, string pattern) => Regex.Count(page, pattern, RegexOptions.ExplicitCapture, TimeSpan.FromSeconds(10));

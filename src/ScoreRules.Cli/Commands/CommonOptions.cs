@@ -88,6 +88,9 @@ internal static class CommonOptions
         return argument;
     }
 
+    /// <summary>Leaves out what takes a second.</summary>
+    public static Option<bool> Quick() => new("--quick") { Description = "Leave out how sure the placements are, which takes 10,000 tries." };
+
     /// <summary>Applies <c>--color</c>.</summary>
     public static void Apply(Screen screen, string? color) => screen.Emphasise(color switch { "always" => true, "never" => false, _ => null });
 }

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using ScoreRules.Catalogue;
+using ScoreRules.Certainty;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
 using ScoreRules.Publishing;
@@ -18,8 +19,9 @@ internal static class ExplainCommand
         var profile = CommonOptions.Profile();
         var date = CommonOptions.Date();
         var format = CommonOptions.Format("text", "json");
+        var quick = CommonOptions.Quick();
         var color = CommonOptions.Color();
-        var command = new Command("explain", "Explains one movement: cautions, verdict, reasons, and the whole trail.") { names, target, profile, date, format, color };
+        var command = new Command("explain", "Explains one movement: cautions, verdict, reasons, and the whole trail.") { names, target, profile, date, format, quick, color };
         command.SetAction(parsed =>
         {
             CommonOptions.Apply(screen, parsed.GetValue(color));
@@ -27,12 +29,12 @@ internal static class ExplainCommand
             var judgement = Judge.Run(HouseFolder.Read(MovementChoice.House(typed, "explain")), parsed.GetValue(profile), parsed.GetValue(date));
             return judgement.HasErrors
                 ? FindingsPrinter.Stopped(judgement, screen)
-                : Explain(screen, judgement, MovementChoice.Find(judgement, typed[^1]), parsed.GetValue(target) ?? [], parsed.GetValue(format)!);
+                : Explain(screen, judgement, MovementChoice.Find(judgement, typed[^1]), parsed.GetValue(target) ?? [], parsed.GetValue(format)!, parsed.GetValue(quick));
         });
         return command;
     }
 
-    private static int Explain(Screen screen, Judgement judgement, Movement movement, string[] targets, string format)
+    private static int Explain(Screen screen, Judgement judgement, Movement movement, string[] targets, string format, bool quick)
     {
         var rankings = TargetChoice.Of(judgement, targets).Where(ranking => judgement.Explainer!.Explain(ranking, movement) is not null).ToList();
         if (rankings.Count == 0)
@@ -41,13 +43,14 @@ internal static class ExplainCommand
             return ExitCode.Misuse;
         }
 
-        screen.Result(format == "json" ? JudgementJson.Explain(judgement, movement, rankings) : Text(judgement, movement, rankings));
+        var certainty = quick ? null : HouseCertainty.Of(judgement);
+        screen.Result(format == "json" ? JudgementJson.Explain(judgement, movement, rankings, certainty) : Text(judgement, movement, rankings, certainty));
         return ExitCode.Fine;
     }
 
-    private static string Text(Judgement judgement, Movement movement, List<TargetRanking> rankings)
+    private static string Text(Judgement judgement, Movement movement, List<TargetRanking> rankings, HouseCertainty? certainty)
     {
-        var printer = new ExplanationText(judgement);
+        var printer = new ExplanationText(judgement, certainty);
         return string.Join("\n", rankings.Select(ranking => printer.Print(judgement.Explainer!.Explain(ranking, movement)!)));
     }
 }

@@ -1,4 +1,5 @@
 using System.CommandLine;
+using ScoreRules.Certainty;
 using ScoreRules.Cli.Files;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
@@ -46,7 +47,7 @@ internal static class ReportCommand
         }
 
         TargetChoice.Of(judgement, []);
-        WholeFile.Write(page, HouseReport.Render(judgement));
+        WholeFile.Write(page, HouseReport.Render(judgement, slots: null, HouseCertainty.Of(judgement)));
         screen.Result($"{page}\n");
         if (pdf is not null)
         {

@@ -31,6 +31,9 @@ public sealed record HouseHeader(StatementInfo Info, string Version) : BoundStat
     /// <summary>How many personal judgements its authors allow themselves; null when not said.</summary>
     public int? Judgements { get; init; }
 
+    /// <summary>Whether readers are offered to guess a place before they are told.</summary>
+    public bool LetsTheReaderGuess { get; init; }
+
     /// <summary>Whether an even load may stand for a machine whose cam is not recorded; then it is shown as assumed.</summary>
     public bool AcceptsEvenLoad { get; init; }
 

@@ -28,7 +28,7 @@ public sealed class RulesetReader
         var merged = OverlayMerger.Merge(read, around.Houses, day, findings);
         statements = merged.Statements;
         IsComplete = merged.IsComplete;
-        context = new BindContext(findings, Doubtful(doubtful, merged.Ledger)) { Ledger = merged.Ledger };
+        context = new BindContext(findings, Doubtful(doubtful, merged.Ledger)) { Ledger = merged.Ledger, Day = day };
         DateCheck.Amendments(read, context);
         info = new InfoBinder(context);
         targets = new TargetBinder(context, info);
@@ -68,7 +68,7 @@ public sealed class RulesetReader
     public BoundRuleset Bind(IReadOnlyList<MovementDeclaration> fromSpreadsheets)
     {
         var movements = DeclareNames(fromSpreadsheets);
-        var tiers = new TierBinder(context).Bind(statements);
+        var tiers = new TierBinder(context, info).Bind(statements);
         var words = new WordBinder(context, info).Bind(statements);
         var (calls, recipes) = new CallBinder(context, info).Bind(statements);
         var rules = new RuleBinder(context, info);
@@ -108,7 +108,7 @@ public sealed class RulesetReader
             DateCheck.Missing(context);
         }
 
-        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All, Bases = context.Ledger.Bases, Accepted = [.. context.Accepted] }, context.Dated.Count > 0 ? day : null);
+        return InForce.On(ruleset with { NotYetApplied = context.Later.ToList(), Amendments = context.Ledger.All, Bases = context.Ledger.Bases, Accepted = [.. context.Accepted], NotInForce = [.. context.Absent] }, context.Dated.Count > 0 ? day : null);
     }
 
     /// <summary>
@@ -196,12 +196,24 @@ public sealed class RulesetReader
         }
         else if (statement.Spec == QuestionGrammar.Profile)
         {
-            context.Profiles.Declare(statement.Head<NameSyntax>(), statement, statement.Head<NameSyntax>());
+            DeclareProfile(statement.Head<NameSyntax>(), statement);
         }
 
         if (statement.Find(Uniform.Named) is { } named)
         {
             context.Rules.Declare(named.Content, statement, named.Content);
+        }
+    }
+
+    private void DeclareProfile(NameSyntax name, StatementSyntax statement)
+    {
+        if (Validity.Covers(statement, day))
+        {
+            context.Profiles.Declare(name, statement, name);
+        }
+        else
+        {
+            context.Profiles.DeclareAbsent(name, statement, name, day!.Value);
         }
     }
 

@@ -1,8 +1,10 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Layout;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
+using ScoreRules.Language.Text;
 
 namespace ScoreRules.Language.Overlays;
 
@@ -12,14 +14,17 @@ internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
     private static readonly ImmutableArray<ClauseSpec> OfOneHouse = [HouseGrammar.Version, HouseGrammar.BuildsOn, HouseGrammar.WrittenBy, HouseGrammar.Checked];
     private static readonly ImmutableArray<ClauseSpec> Remarks = [Uniform.Because, Uniform.Note, Uniform.Source];
 
-    /// <summary>The parts of a change that have an effect on a statement; one that does not fit is reported and has none.</summary>
-    public ImmutableArray<LinePart> Of(StatementSyntax change, StatementSyntax thing)
+    /// <summary>
+    /// The parts of a change that have an effect on a statement; one that does not fit is reported and has none. Null when the change
+    /// has none; a word that is given another meaning has its effect in the first line.
+    /// </summary>
+    public ImmutableArray<LinePart>? Of(StatementSyntax change, StatementSyntax thing)
     {
         var parts = LineParts.Of(change, thing.Spec == RuleGrammar.WorkOut);
         var fitting = parts.ToList();
         foreach (var part in parts)
         {
-            if (WhyNot(part, parts, thing) is { } fault)
+            if (WhyNot(part, parts, change.Source, thing) is { } fault)
             {
                 report.Report("SR2111", fault.Headline, change, part.Span, "does not fit", [new Label(thing.HeadLocation, "what is changed")], new Suggestion(fault.Advice));
                 ledger.Doubt(part.Clause is ClauseSyntax<ChangedTierSyntax> tier ? [tier] : []);
@@ -30,13 +35,14 @@ internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
         if (parts.All(part => part.Clause.Spec == Uniform.Note) && change.First is not ClauseSyntax<SaySyntax> && change.IsWhole)
         {
             report.Report("SR2111", "This change changes nothing", change, null, "no line below it", [new Label(thing.HeadLocation, "what is changed")], new Suggestion("set in below it, write the lines that shall stand in place of the old ones"));
-            return [];
+            return null;
         }
 
-        return WithoutDates([.. fitting], change);
+        var effective = WithoutDates([.. fitting], change);
+        return effective.IsEmpty && change.First is not ClauseSyntax<SaySyntax> ? null : effective;
     }
 
-    private static (string Headline, string Advice)? WhyNot(LinePart part, ImmutableArray<LinePart> all, StatementSyntax thing)
+    private static (string Headline, string Advice)? WhyNot(LinePart part, ImmutableArray<LinePart> all, SourceText source, StatementSyntax thing)
     {
         var spec = part.Clause.Spec;
         if (spec == Uniform.Named)
@@ -56,12 +62,18 @@ internal sealed class ChangeLines(OverlayFindings report, Ledger ledger)
 
         if (part.Clause is ClauseSyntax<ChangedTierSyntax> tier)
         {
-            return thing.All(VocabularyGrammar.Tier).Any(line => line.Content.Name.Key == tier.Content.Name.Key) ? null
+            return thing.All(VocabularyGrammar.Tier).Any(line => line.Content.Name.Key == tier.Content.Name.Key) ? WhyNotName(tier.Content.NewName, source, thing)
                 : ($"There is no tier \"{tier.Content.Name.Text}\" to change", $"tiers are {string.Join(", ", thing.All(VocabularyGrammar.Tier).Select(line => line.Content.Name.Text))}; for other tiers, drop the tiers and list them anew");
         }
 
         return Fits(spec, thing.Spec) ? null : ($"\"{thing.Spec.Words}\" has no line \"{spec.Starter}\"", $"lines that may stand there: {string.Join(", ", LinesOf(thing.Spec))}");
     }
+
+    // "Swap is now called we are sure": below "tiers", such words begin a line of another kind.
+    private static (string Headline, string Advice)? WhyNotName(NameSyntax? name, SourceText source, StatementSyntax thing) =>
+        name is not null && StarterTables.LinesOf(thing.Spec).Match(source.Text, name.Span) is { } line
+            ? ($"A tier called \"{name.Text}\" would read like a line \"{line.Value.Spec.Starter}\"", "choose another name, or put this one in double quotes")
+            : null;
 
     private static (string Headline, string Advice)? WhyNotWeight(ChangedWeightSyntax weight, ImmutableArray<LinePart> all, StatementSyntax thing)
     {

@@ -8,7 +8,7 @@ internal static class Declaration
 {
     /// <summary>What it declares; null for nothing that could clash. Several statements may call one fact.</summary>
     public static string? Of(StatementSyntax statement) =>
-        Things.IsSingle(statement.Spec) ? statement.Spec.Words
+        Things.IsSingle(statement.Spec) ? statement.Spec.Words + Scope(statement)
         : statement.First is null || statement.Spec == RuleGrammar.Call ? null
         : statement.Find(Uniform.Named) is { } named ? "rule " + named.Content.Key
         : Things.NameOf(statement) is { } name ? $"{statement.Spec.Words} {name.Key}"
@@ -28,4 +28,8 @@ internal static class Declaration
 
         return index;
     }
+
+    // Weights for some targets stand beside those for all.
+    private static string Scope(StatementSyntax statement) =>
+        statement.Find(Uniform.OnlyFor) is { } only ? " " + string.Join(", ", only.Content.Select(name => name.Key).Order(StringComparer.Ordinal)) : "";
 }

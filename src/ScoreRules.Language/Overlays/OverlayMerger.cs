@@ -120,7 +120,7 @@ internal sealed class OverlayMerger
         {
             report.Several(change);
         }
-        else if (new ChangeLines(report, ledger).Of(change.Amending, thing) is { IsEmpty: false } parts)
+        else if (new ChangeLines(report, ledger).Of(change.Amending, thing) is { } parts)
         {
             var after = StatementMerger.Merge(thing, change.Amending, parts, houses, findings);
             if (gate.AllowsResult(change, thing, after.Statement, merged.Tiers))

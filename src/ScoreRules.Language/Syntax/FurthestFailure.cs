@@ -3,6 +3,7 @@ namespace ScoreRules.Language.Syntax;
 /// <summary>
 /// Remembers, during the parse of one line, the furthest token at which something else was expected and all that
 /// would have fitted there. Superpower keeps only the last alternative's expectations, so the primitives report here.
+/// Nearly all lines are sound, so a line is first parsed without a record, and once more with one when it does not fit.
 /// </summary>
 internal sealed class FurthestFailure
 {
@@ -22,8 +23,15 @@ internal sealed class FurthestFailure
     /// <summary>What would have fitted, in the order tried, each once.</summary>
     public IReadOnlyList<Expectation> Expected => expected;
 
-    /// <summary>Starts the record of a new line on this thread.</summary>
-    public static FurthestFailure Begin() => current = new FurthestFailure();
+    /// <summary>Parses a line that does not fit once more, and tells why.</summary>
+    public static FurthestFailure Of(Action parse)
+    {
+        var record = new FurthestFailure();
+        current = record;
+        parse();
+        current = null;
+        return record;
+    }
 
     /// <summary>Notes that a name was read from token <paramref name="start"/> up to, but without, token <paramref name="end"/>.</summary>
     public static void NoteName(int start, int end)

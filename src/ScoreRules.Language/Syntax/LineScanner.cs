@@ -8,7 +8,7 @@ namespace ScoreRules.Language.Syntax;
 internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
 {
     private readonly SignReport report = new(source, findings);
-    private readonly List<Token<TokenKind>> tokens = [];
+    private List<Token<TokenKind>> tokens = [];
     private int at;
     private int end;
     private SignFindings? signs;
@@ -26,7 +26,7 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
     public void Scan(SourceSpan line, ScanMode mode, List<Token<TokenKind>> into, (string Title, string? Section) within)
     {
         (report.Within, report.Section) = within;
-        tokens.Clear();
+        tokens = into;
         at = line.Start;
         end = line.End;
         if (mode == ScanMode.Text)
@@ -43,8 +43,6 @@ internal sealed class LineScanner(SourceText source, DiagnosticBag findings)
                 AddText();
             }
         }
-
-        into.AddRange(tokens);
     }
 
     private static bool TextFollows(ScanMode mode, Token<TokenKind> last) => last.Kind switch

@@ -87,7 +87,7 @@ internal sealed class NumberFindings(SourceText source, SignReport report)
 
     private int ReportLength(int start, int stop)
     {
-        if (double.IsFinite(Units.Parse(source.Text[start..stop])) && stop - start <= MostDigits)
+        if (double.IsFinite(Units.Parse(source.Text.AsSpan(start, stop - start))) && stop - start <= MostDigits)
         {
             return 0;
         }

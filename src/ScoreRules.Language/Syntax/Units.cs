@@ -1,3 +1,4 @@
+using System.Collections.Frozen;
 using System.Collections.Immutable;
 using System.Globalization;
 
@@ -10,14 +11,23 @@ internal static class Units
     public static ImmutableArray<string> All { get; } =
         ["s", "min", "kg", "g", "m", "cm", "mm", "N", "Nm", "points", "point", "sd", "weeks", "years", "parts", "part", "times", "repetitions", "degrees"];
 
+    private static readonly FrozenDictionary<string, string>.AlternateLookup<ReadOnlySpan<char>> Spelling =
+        All.ToFrozenDictionary(unit => unit, Spelled, StringComparer.OrdinalIgnoreCase).GetAlternateLookup<ReadOnlySpan<char>>();
+
     /// <summary>Each unit once, as messages list them.</summary>
-    public static ImmutableArray<string> Printed { get; } = [.. All.Select(Canonical).Distinct(StringComparer.Ordinal), "%"];
+    public static ImmutableArray<string> Printed { get; } = [.. All.Select(Spelled).Distinct(StringComparer.Ordinal), "%"];
 
     /// <summary>Whether a word is a unit.</summary>
-    public static bool IsUnit(string word) => All.Contains(word, StringComparer.OrdinalIgnoreCase);
+    public static bool IsUnit(ReadOnlySpan<char> word) => Spelling.ContainsKey(word);
 
     /// <summary>One spelling for each unit: singular and long forms become the printed one.</summary>
-    public static string Canonical(string unit) => unit.ToLowerInvariant() switch
+    public static string Canonical(ReadOnlySpan<char> unit) => Spelling.TryGetValue(unit, out var printed) ? printed : Spelled(unit.ToString());
+
+    /// <summary>Reads a scanned number; the scanner has let only digits, one point and a minus through.</summary>
+    public static double Parse(ReadOnlySpan<char> digits) =>
+        double.TryParse(digits.Contains('−') ? digits.ToString().Replace('−', '-') : digits, NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : double.PositiveInfinity;
+
+    private static string Spelled(string unit) => unit.ToLowerInvariant() switch
     {
         "point" => "points",
         "part" => "parts",
@@ -26,8 +36,4 @@ internal static class Units
         "nm" => "Nm",
         var other => other,
     };
-
-    /// <summary>Reads a scanned number; the scanner has let only digits, one point and a minus through.</summary>
-    public static double Parse(string digits) =>
-        double.TryParse(digits.Replace('−', '-'), NumberStyles.Float, CultureInfo.InvariantCulture, out var number) ? number : double.PositiveInfinity;
 }

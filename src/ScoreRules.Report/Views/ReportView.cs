@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Certainty;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
 using ScoreRules.Profiles;
@@ -30,6 +31,9 @@ public sealed class ReportView
 
     /// <summary>What other analyses add.</summary>
     public ReportSlots Slots { get; }
+
+    /// <summary>How sure the placements are; null when that was not tried out.</summary>
+    public HouseCertainty? Certainty { get; init; }
 
     /// <summary>Explains placements.</summary>
     public Explainer Explainer { get; }

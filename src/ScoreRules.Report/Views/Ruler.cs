@@ -13,12 +13,13 @@ public sealed class Ruler
     private readonly double low;
     private readonly double high;
 
-    /// <summary>Lays a scale through all placements, their spans and zero.</summary>
-    public Ruler(TargetRanking ranking, ImmutableArray<TierDefinition> tiers, ReportSlots slots)
+    /// <summary>Lays a scale through all placements, with and without studies, their spans and zero.</summary>
+    public Ruler(TargetRanking ranking, TargetRanking? onPrinciple, ImmutableArray<TierDefinition> tiers, ReportSlots slots)
     {
         HasBenchmark = ranking.Benchmark is not null;
         var spans = ranking.Placements.Select(slots.Span).OfType<(double Low, double High)>().SelectMany(span => new[] { span.Low, span.High });
-        double[] shown = [.. ranking.Placements.Select(Value), .. spans, .. HasBenchmark ? [0.0] : Array.Empty<double>()];
+        var alone = (onPrinciple?.Placements ?? []).Where(placement => ranking.Of(placement.Row.Movement) is not null).Select(Value);
+        double[] shown = [.. ranking.Placements.Select(Value), .. alone, .. spans, .. HasBenchmark ? [0.0] : Array.Empty<double>()];
         low = shown.Length == 0 ? 0 : Math.Floor(shown.Min() / Step) * Step;
         high = Math.Max(low + Step, shown.Length == 0 ? Step : Math.Ceiling(shown.Max() / Step) * Step);
         Borders = [.. Cuts(ranking, tiers).Where(cut => cut > low && cut < high)];

@@ -12,7 +12,7 @@ public sealed class TargetView
     public TargetView(ReportView report, TargetRanking ranking)
     {
         (Report, Ranking) = (report, ranking);
-        Ruler = new Ruler(ranking, report.Ruleset.Tiers, report.Slots);
+        Ruler = new Ruler(ranking, report.Explainer.OnPrinciple.FirstOrDefault(alone => alone.Target.Index == ranking.Target.Index), report.Ruleset.Tiers, report.Slots);
         Cards = [.. ranking.Placements.Select(placement => placement.Row).Concat(ranking.LeftOut.Select(row => row.Row)).Select(row => new CardView(this, report.Explainer.Explain(ranking, row.Movement)!))];
         var ranked = Cards.Where(card => card.Placement is not null).ToLookup(card => card.Placement!.Tier.Index);
         Tiers = [.. report.Ruleset.Tiers.Select((tier, i) => new TierView(tier, i == 0 ? null : report.Ruleset.Tiers[i - 1], report.Shading.Of(tier), [.. ranked[tier.Index]]))];

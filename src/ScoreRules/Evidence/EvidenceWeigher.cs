@@ -66,12 +66,12 @@ public sealed class EvidenceWeigher
     {
         var chain = PlaceChain.Of(ruleset, rows);
         double[] means = [.. rows.Select(row => scores.Principle[row.Index])];
-        chain.Set(means);
+        chain.Set(means, _ => true);
         ImmutableArray<StudyClaim> claims = Array.TrueForAll(means, double.IsFinite) ? BetweenStudies.Add(counting.SelectMany(study => reader.Claims(study, target, rows)), evidence?.LoneStudyAdds ?? 0) : [];
         var account = new Account(rows, [.. rows.Select(row => scores.Principle[row.Index])], means, chain, claims);
         if (claims.IsEmpty || evidence is not { PrinciplesMayBeOff: { } doubt })
         {
-            chain.Follow(account.Scores, _ => false);
+            chain.Follow(account.Scores, _ => false, _ => true);
             return account.Close(target, null, evidence?.PrinciplesMayBeOff ?? double.NaN);
         }
 
@@ -79,7 +79,7 @@ public sealed class EvidenceWeigher
         var benchmark = evidence.FreezesBenchmarks ? Benchmark(target, rows) : null;
         var belief = TargetBelief.Of(evidence, claims, means, KinGroups.Of(rows, tested, evidence.SpreadsAt, kin), benchmark);
         account.Take(belief, held);
-        chain.Follow(account.Scores, tested.Contains);
+        chain.Follow(account.Scores, tested.Contains, _ => true);
         return account.Close(target, belief, doubt);
     }
 

@@ -29,14 +29,15 @@ internal sealed class HeldClaims(DiagnosticBag findings)
         }
 
         var orders = HeldOrders.Of(scores.Length, belief.Posterior.Covariance, [.. deciding.Select(pair => pair.Order)]);
-        return Move(orders, deciding, claims, scores);
+        return Move(orders, deciding, claims, belief, scores);
     }
 
-    private ImmutableDictionary<int, double[]> Move(HeldOrders orders, List<(int Claim, HeldOrder Order)> deciding, ImmutableArray<StudyClaim> claims, double[] scores)
+    private ImmutableDictionary<int, double[]> Move(HeldOrders orders, List<(int Claim, HeldOrder Order)> deciding, ImmutableArray<StudyClaim> claims, TargetBelief belief, double[] scores)
     {
         try
         {
             var multipliers = orders.Apply(scores);
+            belief.Orders = orders;
             return Enumerable.Range(0, deciding.Count).ToImmutableDictionary(i => deciding[i].Claim, i => Enumerable.Range(0, scores.Length).Select(place => orders.Pull(multipliers, i, place)).ToArray());
         }
         catch (StatisticsInputException)

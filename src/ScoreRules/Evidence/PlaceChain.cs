@@ -39,21 +39,32 @@ internal sealed class PlaceChain
     public PlaceDefinition? Of(int place) => steps.FirstOrDefault(step => step.Moved == place || (step.Place.Kind == PlaceKind.Beside && step.By == place)).Place;
 
     /// <summary>Sets scores before studies.</summary>
-    public void Set(double[] scores)
+    /// <param name="scores">Scores on principle.</param>
+    /// <param name="isInForce">Whether a judgement is in force.</param>
+    public void Set(double[] scores, Func<PlaceDefinition, bool> isInForce)
     {
         foreach (var (place, moved, by) in steps)
         {
-            Set(scores, place.Kind, moved, by, both: true);
+            if (isInForce(place))
+            {
+                Set(scores, place.Kind, moved, by, both: true);
+            }
         }
     }
 
     /// <summary>Lets movements that were not tested follow the one they are placed by.</summary>
     /// <param name="scores">Scores after studies.</param>
     /// <param name="isTested">Whether a study speaks of a movement.</param>
-    public void Follow(double[] scores, Func<int, bool> isTested)
+    /// <param name="isInForce">Whether a judgement is in force.</param>
+    public void Follow(double[] scores, Func<int, bool> isTested, Func<PlaceDefinition, bool> isInForce)
     {
         foreach (var (place, moved, by) in steps)
         {
+            if (!isInForce(place))
+            {
+                continue;
+            }
+
             if (!isTested(moved))
             {
                 Set(scores, place.Kind, moved, by, both: !isTested(by));

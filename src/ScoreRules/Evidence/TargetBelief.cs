@@ -30,6 +30,9 @@ internal sealed class TargetBelief
     /// <summary>The beliefs after studies, by position in <see cref="Places"/>.</summary>
     public ScoreBeliefs Posterior { get; }
 
+    /// <summary>The orders that are kept; null when none is.</summary>
+    public HeldOrders? Orders { get; set; }
+
     /// <summary>The update, for draws.</summary>
     public BeliefUpdate Update => update;
 

@@ -6,9 +6,6 @@ namespace ScoreRules.Publishing;
 /// <summary>Says, above a ranking that was made despite errors, what it does not take into account.</summary>
 internal static class BrokenText
 {
-    // What may protect people.
-    private static readonly string[] Safety = ["caution", "never above", "leave out", "refuse", "ruleset", "profile"];
-
     /// <summary>Prints it; nothing for a house without errors.</summary>
     public static void Print(TextBlock block, Judgement judgement)
     {
@@ -25,16 +22,15 @@ internal static class BrokenText
             block.Labelled("Not ranked", $"too little is left for {string.Join(", ", missing)}.");
         }
 
-        foreach (var error in errors.Where(IsSafety))
+        var safety = new SafetyReliance(judgement.Ruleset);
+        foreach (var error in errors.Where(safety.Concerns))
         {
             block.Labelled("", $"may take a caution or a limit away: {DiagnosticText.Short(error)}");
         }
 
-        foreach (var error in errors.Where(error => !IsSafety(error)))
+        foreach (var error in errors.Where(error => !safety.Concerns(error)))
         {
             block.Labelled("", DiagnosticText.Short(error));
         }
     }
-
-    private static bool IsSafety(Diagnostic error) => error.Within is null || Array.Exists(Safety, word => error.Within.StartsWith(word, StringComparison.Ordinal));
 }

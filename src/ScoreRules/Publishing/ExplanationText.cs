@@ -1,4 +1,5 @@
 using Humanizer;
+using ScoreRules.Certainty;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
 
@@ -8,7 +9,9 @@ namespace ScoreRules.Publishing;
 /// One placement for a terminal: cautions first, the verdict, reasons for and against, then the full trail in the fixed
 /// order of effect, each step with its rule's file and line.
 /// </summary>
-public sealed class ExplanationText(Judgement judgement)
+/// <param name="judgement">A house that was ranked.</param>
+/// <param name="certainty">How sure its placements are; null when that was not tried out.</param>
+public sealed class ExplanationText(Judgement judgement, HouseCertainty? certainty = null)
 {
     private readonly TrailText trail = new(judgement);
 
@@ -21,6 +24,7 @@ public sealed class ExplanationText(Judgement judgement)
         block.Labelled("Verdict", Sentences.Verdict(explained));
         block.Blank();
         PrintReasons(block, explained);
+        PrintSure(block, explained);
         block.Blank();
         trail.Print(block, explained);
         block.Blank();
@@ -31,6 +35,21 @@ public sealed class ExplanationText(Judgement judgement)
 
         block.Wrapped("Points are rounded after adding. " + Sentences.Education);
         return block.ToString();
+    }
+
+    private void PrintSure(TextBlock block, PlacementExplanation explained)
+    {
+        if (certainty?.Of(explained.Row.Target) is not { } target || target.Of(explained.Row.Movement) is not { } sure || sure.Placement.IsBenchmark)
+        {
+            return;
+        }
+
+        block.Labelled("How sure", $"{CertaintyText.Of(sure, judgement.Ruleset)} {CertaintyText.Span(sure)}.");
+        var beside = target.NotReallyDifferent().Where(pair => pair.First == sure || pair.Second == sure).Select(pair => pair.First == sure ? pair.Second : pair.First).ToList();
+        if (beside.Count > 0)
+        {
+            block.Labelled("Beside it", string.Join("; ", beside.Select(other => $"{other.Placement.Row.Movement.Name}, {CertaintyText.Ahead(target.AheadOf(explained.Row.Movement, other.Placement.Row.Movement)!.Value)}")));
+        }
     }
 
     private static void PrintHeading(TextBlock block, PlacementExplanation explained)

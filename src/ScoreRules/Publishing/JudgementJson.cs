@@ -3,6 +3,7 @@ using System.Globalization;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using ScoreRules.Catalogue;
+using ScoreRules.Certainty;
 using ScoreRules.Guarding;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
@@ -28,9 +29,9 @@ public static class JudgementJson
     public static string ToolVersion => typeof(JudgementJson).Assembly.GetName().Version?.ToString(3) ?? "0.0.0";
 
     /// <summary>Rankings.</summary>
-    public static string Rank(Judgement judgement, IReadOnlyList<TargetRanking> rankings)
+    public static string Rank(Judgement judgement, IReadOnlyList<TargetRanking> rankings, HouseCertainty? certainty = null)
     {
-        var parts = new JsonParts(judgement.Explainer!);
+        var parts = new JsonParts(judgement.Explainer!, judgement.Ruleset, certainty);
         var view = judgement.Profile is { } profile ? new ProfileView(judgement.Ruleset, judgement.Inferred!, profile) : null;
         var cautions = new CautionList(rankings, judgement.Explainer!).At(CautionPlace.AboveTheRanking, CautionPlace.AtTheFoot);
         var document = new RankDocument(
@@ -47,9 +48,9 @@ public static class JudgementJson
     }
 
     /// <summary>Explanations of one movement.</summary>
-    public static string Explain(Judgement judgement, Movement movement, IReadOnlyList<TargetRanking> rankings)
+    public static string Explain(Judgement judgement, Movement movement, IReadOnlyList<TargetRanking> rankings, HouseCertainty? certainty = null)
     {
-        var parts = new JsonParts(judgement.Explainer!);
+        var parts = new JsonParts(judgement.Explainer!, judgement.Ruleset, certainty);
         var document = new ExplainDocument(
             SchemaVersion, ToolVersion, Sentences.Education, House(judgement), Inputs(judgement), movement.Name,
             [.. rankings.Select(ranking => parts.Target(ranking, other => other.Index == movement.Index, withTrail: true, []))]);

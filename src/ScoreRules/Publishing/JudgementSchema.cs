@@ -25,6 +25,7 @@ public static class JudgementSchema
         ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
         ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
         ("ask", Export(OutputContext.Default.AskDocument, "Answers to questions about a house")),
+        ("studies", Export(OutputContext.Default.StudiesDocument, "Studies of a house against its principles")),
         ("rank", Export(OutputContext.Default.RankDocument, "Rankings of a house")),
     ];
 

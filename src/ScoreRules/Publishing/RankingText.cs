@@ -1,4 +1,5 @@
 using Humanizer;
+using ScoreRules.Certainty;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
 using ScoreRules.Tiering;
@@ -6,7 +7,9 @@ using ScoreRules.Tiering;
 namespace ScoreRules.Publishing;
 
 /// <summary>Rankings for a terminal: cautions first, then tiers in words, each movement with its reasons.</summary>
-public sealed class RankingText(Judgement judgement)
+/// <param name="judgement">A house that was ranked.</param>
+/// <param name="certainty">How sure its placements are; null when that was not tried out.</param>
+public sealed class RankingText(Judgement judgement, HouseCertainty? certainty = null)
 {
     private const int NameWidth = 46;
     private readonly Explainer explainer = judgement.Explainer ?? throw new InvalidOperationException("Nothing was ranked.");
@@ -94,6 +97,11 @@ public sealed class RankingText(Judgement judgement)
         {
             block.Wrapped(summary);
         }
+
+        if (certainty?.Of(ranking.Target) is { } sure)
+        {
+            block.Wrapped(CertaintyText.Summary(sure));
+        }
     }
 
     private void PrintFirst(TextBlock block, TargetRanking ranking)
@@ -123,9 +131,19 @@ public sealed class RankingText(Judgement judgement)
             var gap = placement.IsBenchmark ? "benchmark" : NumberText.Signed(placement.Gap);
             var tested = judgement.Evidence?.Of(placement.Row).IsTested == true ? " *" : "";
             var name = TextBlock.Pad(placement.Row.Movement.Name + tested, NameWidth);
-            block.Line($"{rank,4} {name}{new string(' ', 11)}{NumberText.Points(placement.Score),6}{(placement.IsBenchmark ? " " : "")}{gap,8}");
+            var sure = certainty?.Of(ranking.Target)?.Of(placement.Row.Movement);
+            block.Line($"{rank,4} {name}{(sure is null ? "" : CertaintyText.Bar(sure)),-11}{NumberText.Points(placement.Score),6}{(placement.IsBenchmark ? " " : "")}{gap,8}");
             PrintReasons(block, explainer.Explain(ranking, placement.Row.Movement)!, placement);
+            PrintSure(block, placement, sure);
             PersonalText.PrintFlags(block, judgement.Profile, placement.Row.Movement);
+        }
+    }
+
+    private static void PrintSure(TextBlock block, Placement placement, PlacementCertainty? sure)
+    {
+        if (sure is not null && !placement.IsBenchmark)
+        {
+            block.Wrapped(CertaintyText.Short(sure), 7);
         }
     }
 
@@ -200,7 +218,7 @@ public sealed class RankingText(Judgement judgement)
             block.Labelled("Not counted", $"study {entry.Study.Name}: {EvidenceText.NotCounted(entry, judgement.Ruleset)} ({entry.Study.Info.Location})");
         }
 
-        block.Labelled("How sure", CredenceText.Of(judgement.Ruleset));
+        block.Labelled("How sure", CredenceText.Of(judgement.Ruleset) + (certainty is null ? "" : " 10,000 tries vary all that they admit; in each bar, = lands in its tier, - in a better one before it and in a worse one behind it."));
         if (judgement.Ruleset is { NotInForce: { IsEmpty: false } absent, Date: { } day })
         {
             block.Labelled("Not in force", $"on {Sentences.Day(day)}: {string.Join(", ", absent.Select(info => $"{info.Title} ({info.Location})"))}");

@@ -45,8 +45,15 @@ internal static class WeightFindings
         NotCompared(statement, [.. Enumerable.Range(0, statement.Criteria.Length)], Numbered, "name one of the criteria that have a number here too: it sets the scale");
 
     /// <summary>A criterion that counts by weights and that no statement of weights names.</summary>
-    public static Diagnostic NotNamed(CriterionDefinition criterion, CriterionWeight weight) =>
-        Finding("SR5012", Severity.Error, $"Criterion \"{criterion.Name}\" counts by weights, and no weights name it", weight.Location, "which weight?", "name it in the statement \"weights\", or write a number: \"counts 10 parts\"");
+    /// <param name="criterion">The criterion.</param>
+    /// <param name="weight">The line that says so.</param>
+    /// <param name="target">A target for which none does; null when none does for any.</param>
+    /// <param name="absent">Weights that are not in force on the day to judge for.</param>
+    public static Diagnostic NotNamed(CriterionDefinition criterion, CriterionWeight weight, TargetDefinition? target, IEnumerable<StatementInfo> absent) =>
+        Finding("SR5012", Severity.Error, $"Criterion \"{criterion.Name}\" counts by weights, and no weights {(target is null ? "" : $"for \"{target.Name}\" ")}name it", weight.Location, "which weight?", "name it in the statement \"weights\", or write a number: \"counts 10 parts\"") with
+        {
+            Others = [.. absent.Select(info => new Label(info.Location, "not in force on this day"))],
+        };
 
     /// <summary>A criterion that two statements of weights name.</summary>
     public static Diagnostic Twice(string name, WeightsDefinition second, WeightsDefinition first) =>

@@ -24,6 +24,12 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
     /// <summary>What houses changed and dropped of those below them.</summary>
     public Ledger Ledger { get; init; } = new();
 
+    /// <summary>The day to judge for; null when none is known.</summary>
+    public DateOnly? Day { get; init; }
+
+    /// <summary>Statements that bind to nothing because they are not in force on that day.</summary>
+    public List<StatementInfo> Absent { get; } = [];
+
     /// <summary>Where statements say from or until when they are in force.</summary>
     public List<SourceLocation> Dated { get; } = [];
 
@@ -91,7 +97,11 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
 
     /// <summary>Reports a finding with the place of its other half.</summary>
     public void Report(string code, Severity severity, string headline, StatementSyntax statement, SourceSpan place, string label, Label[] others, params Suggestion[] suggestions) =>
-        Findings.Add(new Diagnostic(code, severity, headline, new Label(statement.At(place), label))
+        Report(code, severity, headline, statement, statement.At(place), label, others, suggestions);
+
+    /// <summary>The same at a place of its own: of a changed statement, what was bound may come from another file.</summary>
+    public void Report(string code, Severity severity, string headline, StatementSyntax statement, SourceLocation place, string label, Label[] others, params Suggestion[] suggestions) =>
+        Findings.Add(new Diagnostic(code, severity, headline, new Label(place, label))
         {
             Within = TitleOf(statement),
             Section = statement.Section,

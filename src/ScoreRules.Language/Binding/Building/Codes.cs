@@ -12,7 +12,10 @@ namespace ScoreRules.Language.Binding.Building;
 internal sealed class Codes(BindContext context)
 {
     /// <summary>The codes of words, rising; null when one is not allowed (which is reported).</summary>
-    public ImmutableArray<int>? Of(AttributeDefinition attribute, IEnumerable<NameSyntax> words, StatementSyntax statement)
+    public ImmutableArray<int>? Of(AttributeDefinition attribute, IReadOnlyList<NameSyntax> words, StatementSyntax statement) =>
+        words.Count == 1 ? Of(attribute, words[0], statement) is { } code ? [code] : null : OfList(attribute, words, statement);
+
+    private ImmutableArray<int>? OfList(AttributeDefinition attribute, IReadOnlyList<NameSyntax> words, StatementSyntax statement)
     {
         var codes = new SortedDictionary<int, NameSyntax>();
         var sound = true;

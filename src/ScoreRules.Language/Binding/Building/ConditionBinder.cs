@@ -146,7 +146,7 @@ internal sealed class ConditionBinder(BindContext context)
             return null;
         }
 
-        var words = codes.Of(attribute, atom.Operands.Select(operand => operand.Name!), statement);
+        var words = codes.Of(attribute, [.. atom.Operands.Select(operand => operand.Name!)], statement);
         return words is { } sound ? Test(attribute, atom, statement, double.NaN, double.NaN, sound) : null;
     }
 
@@ -194,7 +194,7 @@ internal sealed class ConditionBinder(BindContext context)
         var wanted = parts.OfType<AttributeTest>().Where(test => test.Comparison == Comparison.Is && test.Attribute.Kind == AttributeKind.OneOf).ToList();
         foreach (var pair in wanted.GroupBy(test => test.Attribute.Index).Select(group => group.ToList()).Where(group => group.Count > 1 && group[0].Codes[0] != group[1].Codes[0]))
         {
-            context.Report("SR4001", Severity.Error, $"This can never be true: one movement has one {pair[0].Attribute.Name}", statement, pair[1].Location.Span, "and also this",
+            context.Report("SR4001", Severity.Error, $"This can never be true: one movement has one {pair[0].Attribute.Name}", statement, pair[1].Location, "and also this",
                 [new Label(pair[0].Location, "this")], new Suggestion($"write \"{pair[0].Attribute.Name} is one of ...\", or put \"or\" between the two"));
         }
     }

@@ -21,8 +21,8 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
         var said = info.Bind(statement, statement.Head<NameSyntax>());
         var readings = statement.All(ScoringGrammar.Reads).Select(line => Reading(line, statement)).ToList();
         var weights = statement.All(ScoringGrammar.Counts).Select(line => Weight(line, statement)).ToList();
-        CheckRepeats(statement, readings.OfType<CriterionReading>().Select(reading => (reading.Targets, reading.Location.Span)), "reads");
-        CheckRepeats(statement, weights.OfType<CriterionWeight>().Select(weight => (weight.Targets, weight.Location.Span)), "counts");
+        CheckRepeats(statement, readings.OfType<CriterionReading>().Select(reading => (reading.Targets, reading.Location)), "reads");
+        CheckRepeats(statement, weights.OfType<CriterionWeight>().Select(weight => (weight.Targets, weight.Location)), "counts");
         if (readings.Contains(null) || readings.Count == 0)
         {
             return null;
@@ -63,11 +63,6 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
             return null;
         }
 
-        if (value.Spread is not null || value.High is not null)
-        {
-            context.Later.Add(LaterList.DoubtOfAmount, statement.At(line.Span));
-        }
-
         return targets is null || numbers.Uncertain(value, statement) is not { } amount ? null : new CriterionWeight(amount, targets.Value, statement.At(line.Span));
     }
 
@@ -77,17 +72,17 @@ internal sealed class CriterionBinder(BindContext context, InfoBinder info)
         return found.Contains(null) ? null : [.. found!];
     }
 
-    private void CheckRepeats(StatementSyntax statement, IEnumerable<(ImmutableArray<TargetDefinition> Targets, Text.SourceSpan Span)> lines, string word)
+    private void CheckRepeats(StatementSyntax statement, IEnumerable<(ImmutableArray<TargetDefinition> Targets, Text.SourceLocation Place)> lines, string word)
     {
-        var seen = new Dictionary<string, Text.SourceSpan>(StringComparer.Ordinal);
-        foreach (var (targets, span) in lines)
+        var seen = new Dictionary<string, Text.SourceLocation>(StringComparer.Ordinal);
+        foreach (var (targets, place) in lines)
         {
             foreach (var name in targets.IsEmpty ? [""] : targets.Select(target => target.Name))
             {
-                if (!seen.TryAdd(name, span))
+                if (!seen.TryAdd(name, place))
                 {
                     var where = name.Length == 0 ? "for every target" : $"for \"{name}\"";
-                    context.Report("SR1008", Severity.Error, $"\"{word}\" is said twice {where}", statement, span, "second time", [new Label(statement.At(seen[name]), "first time")], new Suggestion("keep one of them"));
+                    context.Report("SR1008", Severity.Error, $"\"{word}\" is said twice {where}", statement, place, "second time", [new Label(seen[name], "first time")], new Suggestion("keep one of them"));
                 }
             }
         }

@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
@@ -23,15 +24,15 @@ internal sealed class FactBinder(BindContext context)
             var guess = line.Spec == MovementGrammar.GuessedFacts || line.Spec == MovementGrammar.ButGuessedFacts;
             foreach (var fact in line.Content)
             {
-                if (BindOne(fact, guess, statement) is { } bound)
+                if (BindOne(fact, but, guess, statement) is { } bound)
                 {
-                    yield return bound with { IsBut = but, IsGuess = guess };
+                    yield return bound;
                 }
             }
         }
     }
 
-    private StatedFact? BindOne(FactSyntax fact, bool guess, StatementSyntax statement)
+    private StatedFact? BindOne(FactSyntax fact, bool but, bool guess, StatementSyntax statement)
     {
         var attribute = context.Attributes.Find(fact.Attribute, statement);
         if (attribute is null || !MayBeStated(attribute, fact, statement) || !VerbFits(attribute, fact, statement))
@@ -39,12 +40,15 @@ internal sealed class FactBinder(BindContext context)
             return null;
         }
 
-        var targets = fact.Targets.Select(target => context.Targets.Find(target, statement)).ToList();
+        var targets = Targets(fact, statement);
         var value = fact.Operands.Length == 1 && fact.Operands[0].Value is { } number
             ? Number(attribute, number, guess, statement)
             : Words(attribute, fact, statement);
-        return value is null || targets.Contains(null) ? null : new StatedFact(attribute, value, false, false, statement.At(fact.Span)) { Targets = [.. targets!] };
+        return value is null || targets.Length < fact.Targets.Length ? null : new StatedFact(attribute, value, but, guess, statement.At(fact.Span)) { Targets = targets };
     }
+
+    private ImmutableArray<TargetDefinition> Targets(FactSyntax fact, StatementSyntax statement) =>
+        fact.Targets.IsEmpty ? [] : [.. fact.Targets.Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()];
 
     private bool MayBeStated(AttributeDefinition attribute, FactSyntax fact, StatementSyntax statement)
     {
@@ -77,7 +81,7 @@ internal sealed class FactBinder(BindContext context)
             return FactValue.Unknown;
         }
 
-        if (!numbers.HasOneUnit(value, statement) || numbers.For(attribute, value.First! with { Number = value.Number, Unit = value.Unit, Span = value.Span }, statement) is not { } number)
+        if (!numbers.HasOneUnit(value, statement) || numbers.For(attribute, value.AsOneNumber(), statement) is not { } number)
         {
             return null;
         }
@@ -93,10 +97,13 @@ internal sealed class FactBinder(BindContext context)
     {
         if (attribute.IsWord)
         {
-            return codes.Of(attribute, fact.Operands.Select(operand => operand.Name).OfType<NameSyntax>(), statement) is { } found ? FactValue.Of(found) : null;
+            return codes.Of(attribute, Words(fact), statement) is { } found ? FactValue.Of(found) : null;
         }
 
         context.Report("SR3004", Severity.Error, $"\"{attribute.Name}\" is told in numbers, not in words", statement, fact.Operands[0].Span, "a word", [new Label(attribute.Info.Location, "declared here")], new Suggestion("write a number, or \"unknown\""));
         return null;
     }
+
+    private static NameSyntax[] Words(FactSyntax fact) =>
+        fact.Operands.Length == 1 ? fact.Operands[0].Name is { } word ? [word] : [] : [.. fact.Operands.Select(operand => operand.Name).OfType<NameSyntax>()];
 }

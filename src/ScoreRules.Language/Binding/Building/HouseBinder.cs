@@ -36,7 +36,6 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
 
     private HouseHeader Header(StatementSyntax statement)
     {
-        NoteLater(statement);
         var explains = statement.Find(HouseGrammar.ExplainsWith)?.Content;
         var checkedBy = statement.Find(HouseGrammar.Checked)?.Content;
         return new HouseHeader(info.Bind(statement, statement.Head<NameSyntax>()), statement.Find(HouseGrammar.Version)?.Content.Text ?? "")
@@ -48,6 +47,7 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
             MeantFor = statement.Find(HouseGrammar.MeantFor)?.Content.Text,
             UnsuitableFor = Unsuitable(statement),
             Judgements = statement.Find(HouseGrammar.AllowsItsAuthors) is { } allowed ? Count(allowed.Content, 0) : null,
+            LetsTheReaderGuess = statement.Has(HouseGrammar.LetsTheReaderGuess),
             AcceptsEvenLoad = statement.Has(HouseGrammar.AcceptsEvenLoad),
             Reasons = Count(explains?.For, 3),
             ReasonsAgainst = Count(explains?.Against, 1),
@@ -68,19 +68,4 @@ internal sealed class HouseBinder(BindContext context, InfoBinder info)
     }
 
     private static int Count(QuantitySyntax? number, int otherwise) => number is null ? otherwise : (int)Math.Clamp(number.Number, 0, 99);
-
-    private void NoteLater(StatementSyntax statement)
-    {
-        (ClauseSpec Spec, string What)[] later =
-        [
-            (HouseGrammar.LetsTheReaderGuess, "ruleset: lets the reader guess first"),
-        ];
-        foreach (var line in statement.Lines)
-        {
-            if (Array.Find(later, pair => pair.Spec == line.Spec).What is { } what)
-            {
-                context.Later.Add(what, statement.At(line.Span));
-            }
-        }
-    }
 }

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using System.Globalization;
 
 namespace ScoreRules.Language.Binding.Building;
 
@@ -14,7 +13,9 @@ internal static class InForce
         var kept = all with
         {
             Date = day,
+            Words = lists.Of(all.Words),
             Criteria = lists.Of(all.Criteria),
+            Weights = lists.Of(all.Weights),
             Calls = lists.Of(all.Calls),
             Awards = lists.Of(all.Awards),
             CancelOuts = lists.Of(all.CancelOuts),
@@ -25,18 +26,17 @@ internal static class InForce
             Places = lists.Of(all.Places),
             Studies = lists.Of(all.Studies),
             Expectations = lists.Of(all.Expectations),
+            Profiles = lists.Of(all.Profiles),
         };
-        return kept with { NotInForce = [.. lists.Without, .. absent.Select(movement => movement.Info)] };
+        return kept with { NotInForce = [.. all.NotInForce, .. lists.Without, .. absent.Select(movement => movement.Info)] };
     }
 
     // A movement that is not there yet, or no longer, stays listed with the reason.
     private static ExclusionDefinition Absence(MovementDeclaration movement, DateOnly? day)
     {
-        var when = movement.Info.From is { } from && day < from ? $"not there before {Written(from)}" : $"no longer there since {Written(movement.Info.Until!.Value)}";
+        var when = movement.Info.From is { } from && day < from ? $"not there before {Absences.Written(from)}" : $"no longer there since {Absences.Written(movement.Info.Until!.Value)}";
         return new ExclusionDefinition(movement.Info with { Because = when }, new Everything(movement.Info.Location), [movement.Name]);
     }
-
-    private static string Written(DateOnly day) => day.ToString("d MMMM yyyy", CultureInfo.InvariantCulture);
 
     private sealed class Lists(DateOnly? day)
     {

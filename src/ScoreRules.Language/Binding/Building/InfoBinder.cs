@@ -11,11 +11,11 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Binds the lines that mean the same on every statement.</summary>
 internal sealed partial class InfoBinder(BindContext context)
 {
+    // Others speak of these: without them on a day, rules would name what is not there.
     private static readonly ImmutableArray<HeadSpec> Timeless =
-    [
-        HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Target, VocabularyGrammar.Tiers, VocabularyGrammar.Say, ScoringGrammar.Weights,
-        EvidenceGrammar.Evidence, QuestionGrammar.Profile, QuestionGrammar.Choose,
-    ];
+        [HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Muscle, VocabularyGrammar.Target, RuleGrammar.WorkOut];
+
+    private static readonly ImmutableArray<HeadSpec> NotYetDated = [EvidenceGrammar.Evidence, QuestionGrammar.Choose];
 
     /// <summary>What a statement says about itself.</summary>
     /// <param name="statement">The statement.</param>
@@ -96,8 +96,15 @@ internal sealed partial class InfoBinder(BindContext context)
             return null;
         }
 
-        context.Dated.Add(statement.At(line.Span));
         if (Timeless.Contains(statement.Spec))
+        {
+            context.Error("SR3012", $"\"{statement.Spec.Words}\" holds on every day, so \"{spec.Starter}\" has no place in it", statement, line.Span, "a day",
+                new Suggestion("take the line out, and put the day on the rules that it is meant for"));
+            return null;
+        }
+
+        context.Dated.Add(statement.At(line.Span));
+        if (NotYetDated.Contains(statement.Spec))
         {
             context.Later.Add($"dates on \"{statement.Spec.Words}\"", statement.At(line.Span));
         }

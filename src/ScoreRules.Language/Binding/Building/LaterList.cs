@@ -6,9 +6,6 @@ namespace ScoreRules.Language.Binding.Building;
 /// <summary>Counts what was read but has no effect yet, by kind.</summary>
 internal sealed class LaterList
 {
-    /// <summary>Doubt is kept and shown; a ranking uses the one number that stands for the amount.</summary>
-    public const string DoubtOfAmount = "doubt of an amount (\"give or take\", \"to\")";
-
     private readonly Dictionary<string, (int Count, SourceLocation First)> byKind = new(StringComparer.Ordinal);
 
     /// <summary>Counts one.</summary>

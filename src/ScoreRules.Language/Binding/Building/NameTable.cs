@@ -20,6 +20,7 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
     private readonly Dictionary<string, (T Value, SourceLocation Location)> byKey = new(StringComparer.Ordinal);
     private readonly Dictionary<string, string> synonyms = new(StringComparer.Ordinal);
     private readonly List<string> names = [];
+    private readonly Dictionary<string, DateOnly> absent = new(StringComparer.Ordinal);
     private readonly HashSet<string> used = new(StringComparer.Ordinal);
 
     /// <summary>Declared names in order.</summary>
@@ -43,6 +44,16 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
 
         Add(name.Text, statement.At(name.Span), value);
         return true;
+    }
+
+    /// <summary>Declares a name of something that is not in force on the day to judge for, unless something that is has the name.</summary>
+    public void DeclareAbsent(NameSyntax name, StatementSyntax statement, T value, DateOnly day)
+    {
+        if (!byKey.ContainsKey(name.Key))
+        {
+            Add(name.Text, statement.At(name.Span), value);
+            absent.Add(name.Key, day);
+        }
     }
 
     /// <summary>Declares a name that cannot clash.</summary>
@@ -82,6 +93,11 @@ internal sealed class NameTable<T>(string kind, string what, string code, Diagno
         if (byKey.TryGetValue(name.Key, out var found))
         {
             used.Add(name.Key);
+            if (absent.TryGetValue(name.Key, out var day) && Overlays.Validity.Covers(statement, day))
+            {
+                findings.Add(Absences.Used(name, statement, found.Location, day));
+            }
+
             return found.Value;
         }
 

@@ -41,7 +41,9 @@ internal sealed class Numbers(BindContext context)
     }
 
     /// <summary>Whether the numbers of one value have one unit, written once or with each of them; reports when they have not.</summary>
-    public bool HasOneUnit(ValueSyntax value, StatementSyntax statement)
+    public bool HasOneUnit(ValueSyntax value, StatementSyntax statement) => value is { High: null, Spread: null } || HaveOneUnit(value, statement);
+
+    private bool HaveOneUnit(ValueSyntax value, StatementSyntax statement)
     {
         var other = new[] { value.First, value.High, value.Likely, value.Spread }.FirstOrDefault(number => number?.Unit is { } unit && unit != value.Unit);
         if (other is null)

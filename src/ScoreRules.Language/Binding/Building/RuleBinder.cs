@@ -36,7 +36,7 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
     {
         if (statement.Spec == RuleGrammar.LeaveOut && statement.IsWhole && named.Length == 0 && !statement.Lines.Any(line => line is ClauseSyntax<ConditionLineSyntax>))
         {
-            context.Error("SR1015", "Nothing says which movements this is about", statement, statement.HeadLocation.Span, "this statement", new Suggestion("name movements behind \"leave out\", or add a line \"when ...\""));
+            context.Report("SR1015", Severity.Error, "Nothing says which movements this is about", statement, statement.HeadLocation, "this statement", [], new Suggestion("name movements behind \"leave out\", or add a line \"when ...\""));
         }
 
         return null;
@@ -66,7 +66,6 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
             return null;
         }
 
-        NoteDoubt(points, statement.Head<OperandSyntax>(), statement);
         return new AwardDefinition(said, condition, statement.Spec == RuleGrammar.Take ? points.Negated : points);
     }
 
@@ -78,14 +77,6 @@ internal sealed class RuleBinder(BindContext context, InfoBinder info)
         return favour is null || against is null || (each is not null && points is null)
             ? null
             : new CancelOutDefinition(said, condition, favour.Content.Text, against.Content.Text, points);
-    }
-
-    private void NoteDoubt(UncertainNumber amount, OperandSyntax operand, StatementSyntax statement)
-    {
-        if (amount.Shape != DoubtShape.Certain)
-        {
-            context.Later.Add(LaterList.DoubtOfAmount, statement.At(operand.Span));
-        }
     }
 
     private LimitDefinition? Limit(StatementSyntax statement, StatementInfo said, Condition condition)

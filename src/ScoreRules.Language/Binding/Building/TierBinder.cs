@@ -1,40 +1,60 @@
 using System.Collections.Immutable;
 using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
+using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
 
 namespace ScoreRules.Language.Binding.Building;
 
 /// <summary>Binds tiers and checks that every score falls into exactly one.</summary>
-internal sealed class TierBinder(BindContext context)
+internal sealed class TierBinder(BindContext context, InfoBinder info)
 {
     /// <summary>The tiers, best first.</summary>
     public ImmutableArray<TierDefinition> Bind(IEnumerable<StatementSyntax> statements)
     {
-        var all = statements.Where(statement => statement.Spec == VocabularyGrammar.Tiers).ToList();
-        foreach (var second in all.Skip(1))
+        var all = statements.Where(statement => statement.Spec == VocabularyGrammar.Tiers).Select(statement => (Statement: statement, Info: info.Bind(statement))).ToList();
+        var inForce = all.Where(tiers => tiers.Info.IsInForce(context.Day)).ToList();
+        foreach (var second in inForce.Skip(1).Where(tiers => context.Day is not null || !(HasDays(tiers.Info) && HasDays(inForce[0].Info))))
         {
-            context.Report("SR2002", Severity.Error, "Tiers are declared twice", second, second.HeadLocation.Span, "second time", [new Label(all[0].HeadLocation, "first time")], new Suggestion("keep one list of tiers"));
+            context.Report("SR2002", Severity.Error, "Tiers are declared twice", second.Statement, second.Info.Location, "second time", [new Label(inForce[0].Info.Location, "first time")], new Suggestion("keep one list of tiers"));
         }
 
-        if (all.Count == 0)
+        var tiers = inForce.Count == 0 ? [] : Declare(inForce[0].Statement, (name, tier) => context.Tiers.Declare(name, inForce[0].Statement, tier));
+        foreach (var (statement, said) in all.Except(inForce))
         {
-            return [];
+            Declare(statement, (name, tier) =>
+            {
+                context.Tiers.DeclareAbsent(name, statement, tier, context.Day!.Value);
+                return true;
+            });
+            context.Absent.Add(said);
         }
 
+        if (inForce.Count == 0 && all.Count > 0)
+        {
+            context.Findings.Add(Absences.NoTiers(all[0].Info.Location, context.Day!.Value));
+        }
+
+        return tiers;
+    }
+
+    private static bool HasDays(StatementInfo info) => info.From is not null || info.Until is not null;
+
+    private ImmutableArray<TierDefinition> Declare(StatementSyntax statement, Func<NameSyntax, TierDefinition, bool> declare)
+    {
         var tiers = ImmutableArray.CreateBuilder<TierDefinition>();
-        foreach (var line in all[0].All(VocabularyGrammar.Tier))
+        foreach (var line in statement.All(VocabularyGrammar.Tier))
         {
-            var (tier, place) = (line.Content, all[0].At(line.Span));
+            var tier = line.Content;
             var amount = tier.Cut == TierCut.Top ? tier.Amount!.Number / 100 : tier.Amount?.Number ?? 0;
-            var definition = new TierDefinition(tier.Name.Text, tiers.Count, tier.Cut, amount, place);
-            if (context.Tiers.Declare(tier.Name, all[0], definition))
+            var definition = new TierDefinition(tier.Name.Text, tiers.Count, tier.Cut, amount, statement.At(line.Span));
+            if (declare(tier.Name, definition))
             {
                 tiers.Add(definition);
             }
         }
 
-        Check(all[0], tiers.ToImmutable());
+        Check(statement, tiers.ToImmutable());
         return tiers.ToImmutable();
     }
 
@@ -43,7 +63,7 @@ internal sealed class TierBinder(BindContext context)
         var kinds = tiers.Where(tier => tier.Cut != TierCut.Rest).Select(tier => tier.Cut switch { TierCut.Score => "scores", TierCut.Top => "shares", _ => "gaps to the benchmark" }).Distinct(StringComparer.Ordinal).ToList();
         if (kinds.Count > 1)
         {
-            context.Error("SR5010", $"Tiers are cut by {string.Join(" and by ", kinds)} at once", statement, statement.HeadLocation.Span, "", new Suggestion("cut all of them in one way"));
+            context.Report("SR5010", Severity.Error, $"Tiers are cut by {string.Join(" and by ", kinds)} at once", statement, statement.HeadLocation, "", [], new Suggestion("cut all of them in one way"));
             return;
         }
 
@@ -54,7 +74,7 @@ internal sealed class TierBinder(BindContext context)
 
         if (!tiers.IsEmpty && statement.IsWhole && !tiers.Any(tier => tier.Cut == TierCut.Rest))
         {
-            context.Error("SR5002", "Some movements would fall in no tier", statement, tiers[^1].Location.Span, "nothing below this", new Suggestion("add a last line such as \"Special cases is the rest\""));
+            context.Report("SR5002", Severity.Error, "Some movements would fall in no tier", statement, tiers[^1].Location, "nothing below this", [], new Suggestion("add a last line such as \"Special cases is the rest\""));
         }
     }
 
@@ -75,5 +95,5 @@ internal sealed class TierBinder(BindContext context)
     }
 
     private void Report(StatementSyntax statement, TierDefinition better, TierDefinition worse, string headline, string advice) =>
-        context.Report("SR5002", Severity.Error, headline, statement, worse.Location.Span, "", [new Label(better.Location, better.Cut == TierCut.Rest ? "takes all that is left" : "the better tier")], new Suggestion(advice));
+        context.Report("SR5002", Severity.Error, headline, statement, worse.Location, "", [new Label(better.Location, better.Cut == TierCut.Rest ? "takes all that is left" : "the better tier")], new Suggestion(advice));
 }

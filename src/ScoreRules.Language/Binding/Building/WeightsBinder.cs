@@ -23,16 +23,21 @@ internal sealed class WeightsBinder(BindContext context, InfoBinder info)
         var comparisons = statement.All(ScoringGrammar.Importance).Select(line => Compare(line, statement)).ToList();
         var sound = AllDiffer(order, statement) && IsOneKind(statement);
         var said = info.Bind(statement);
-        NoteScope(said, statement);
-        return sound && mentions.Count + comparisons.Count > 0 && !mentions.Contains(null) && !comparisons.Contains(null) ? new WeightsDefinition(said, [.. mentions!], [.. comparisons!]) : null;
+        var hasTargets = HasTargets(said, statement);
+        return sound && hasTargets && mentions.Count + comparisons.Count > 0 && !mentions.Contains(null) && !comparisons.Contains(null) ? new WeightsDefinition(said, [.. mentions!], [.. comparisons!]) : null;
     }
 
-    private void NoteScope(StatementInfo said, StatementSyntax statement)
+    // Weights of one movement against another would compare scores of two scales.
+    private bool HasTargets(StatementInfo said, StatementSyntax statement)
     {
-        if (!said.OnlyFor.IsEmpty || !said.ExceptFor.IsEmpty)
+        var movements = said.OnlyFor.Concat(said.ExceptFor).Where(entry => entry.Movement is not null).ToList();
+        foreach (var entry in movements)
         {
-            context.Later.Add("weights: only for, except for", statement.HeadLocation);
+            context.Report("SR5022", Severity.Error, $"\"{entry.Movement}\" is a movement, and weights hold for whole targets", statement, entry.Location, "a target stands here", [],
+                new Suggestion("name a target; what is different about one movement is said with \"give\", \"take\" or \"except for\" on the criterion"));
         }
+
+        return movements.Count == 0;
     }
 
     private CriterionMention? Mention(NameSyntax name, StatementSyntax statement) =>

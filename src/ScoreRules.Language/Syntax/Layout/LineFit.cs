@@ -11,8 +11,16 @@ internal sealed class LineFit(SourceText source, LineView[] lines)
     /// <summary>Whether a line starts with a head.</summary>
     public bool IsHead(LineView line) => StarterTables.Heads.Match(source.Text, line.Content) is not null;
 
+    /// <summary>Whether the words of a head stand in another order: "tiers change" for "change tiers".</summary>
+    public bool IsChangedOver(HeadSpec head, LineView line, int restStart)
+    {
+        var rest = source.Slice(SourceSpan.FromBounds(Math.Min(restStart, line.Content.End), line.Content.End)).Trim();
+        var turned = $"{rest} {head.Words}";
+        return StarterTables.Heads.Match(turned, new SourceSpan(0, turned.Length)) is { } other && other.RestStart == turned.Length;
+    }
+
     /// <summary>Whether a line holds a verb, as facts and tiers do.</summary>
-    public bool HasVerb(LineView line) => source.Slice(line.Content).Split(' ').Any(word => word is "is" or "has");
+    public bool HasVerb(LineView line) => line.HasVerb(source);
 
     /// <summary>Whether a line right below a statement goes on with it.</summary>
     public bool GoesOn(HeadSpec spec, LineView line) =>
@@ -75,7 +83,6 @@ internal sealed class LineFit(SourceText source, LineView[] lines)
     {
         var tokens = new List<Token<TokenKind>>();
         new LineScanner(source, new DiagnosticBag()).Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, ("", null));
-        FurthestFailure.Begin();
         return spec.Parse(new TokenList<TokenKind>([.. tokens]), line.Content) is not null;
     }
 }

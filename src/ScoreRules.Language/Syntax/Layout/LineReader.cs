@@ -12,6 +12,7 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     private const int MostTokens = 4000;
     private readonly LineScanner scanner = new(source, findings);
     private readonly LineAdvice advice = new(source);
+    private readonly List<Token<TokenKind>> tokens = [];
 
     /// <summary>The clause, or null when it could not be read (which has then been reported).</summary>
     /// <param name="spec">What kind of line its first words promise.</param>
@@ -23,16 +24,16 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     /// <param name="guessed">Whether its first words were reported and only guessed at, so that nothing more is said when the rest does not fit.</param>
     public ClauseSyntax? Read(ClauseSpec spec, LineView line, int restStart, LineView[] lines, ref int at, StatementBuilder statement, bool guessed = false)
     {
-        var tokens = new List<Token<TokenKind>>();
+        tokens.Clear();
         scanner.Scan(SourceSpan.FromBounds(restStart, line.Content.End), spec.Mode, tokens, (statement.Title, statement.Section));
-        while (EndsInComma(tokens) && GoOn(lines, ref at, tokens, statement))
+        while (EndsInComma && GoOn(lines, ref at, statement))
         {
         }
 
-        TakeCommaOut(spec, lines, at, tokens, statement);
+        TakeCommaOut(spec, lines, at, statement);
         var readable = tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad);
         ReportLength(line, tokens.Count, statement);
-        var clause = readable ? Parse(spec, line, tokens, statement, guessed) : null;
+        var clause = readable ? Parse(spec, line, statement, guessed) : null;
         if (clause is null)
         {
             var named = tokens.Count > 0 && tokens[0].Kind is TokenKind.Word or TokenKind.Quoted or TokenKind.Bad;
@@ -42,16 +43,17 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
         return clause;
     }
 
-    private static bool EndsInComma(List<Token<TokenKind>> tokens) => tokens.Count > 0 && tokens[^1].Kind == TokenKind.Comma;
+    private bool EndsInComma => tokens.Count > 0 && tokens[^1].Kind == TokenKind.Comma;
 
-    private ClauseSyntax? Parse(ClauseSpec spec, LineView line, List<Token<TokenKind>> tokens, StatementBuilder statement, bool guessed)
+    private ClauseSyntax? Parse(ClauseSpec spec, LineView line, StatementBuilder statement, bool guessed)
     {
-        var failure = FurthestFailure.Begin();
         var end = tokens.Count > 0 ? Parsers.Spans.Of(tokens[^1]).End : line.Content.End;
         var span = SourceSpan.FromBounds(line.Content.Start, Math.Max(end, line.Content.Start));
-        var clause = spec.Parse(new TokenList<TokenKind>([.. tokens]), span);
+        var list = new TokenList<TokenKind>([.. tokens]);
+        var clause = spec.Parse(list, span);
         if (clause is null && !guessed)
         {
+            var failure = FurthestFailure.Of(() => spec.Parse(list, span));
             findings.Add(advice.For(new FailedLine(spec, line, tokens, failure, statement.Title, statement.Section)));
         }
 
@@ -59,10 +61,10 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     }
 
     // A line that ends with a comma goes on in the next line, unless that line starts with a clause word: then the comma is the fault.
-    private bool GoOn(LineView[] lines, ref int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    private bool GoOn(LineView[] lines, ref int at, StatementBuilder statement)
     {
         var next = Next(lines, at);
-        if (next.Kind != LineKind.Inner || IsClause(next, statement) || StartsAnotherFact(tokens, next))
+        if (next.Kind != LineKind.Inner || IsClause(next, statement) || StartsAnotherFact(next))
         {
             return false;
         }
@@ -73,9 +75,9 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
     }
 
     // A line that cannot be read without its last comma lacks what should follow it; that is told where the line is parsed.
-    private void TakeCommaOut(ClauseSpec spec, LineView[] lines, int at, List<Token<TokenKind>> tokens, StatementBuilder statement)
+    private void TakeCommaOut(ClauseSpec spec, LineView[] lines, int at, StatementBuilder statement)
     {
-        if (!EndsInComma(tokens) || (tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad) && spec.Parse(new TokenList<TokenKind>([.. tokens[..^1]]), default) is null))
+        if (!EndsInComma || (tokens.Count <= MostTokens && !tokens.Exists(token => token.Kind == TokenKind.Bad) && spec.Parse(new TokenList<TokenKind>([.. tokens[..^1]]), default) is null))
         {
             return;
         }
@@ -91,9 +93,9 @@ internal sealed class LineReader(SourceText source, DiagnosticBag findings)
         next.Kind == LineKind.Inner && StarterTables.LinesOf(statement.Spec).Match(source.Text, next.Content) is not null;
 
     // A list of names cannot go on with "stretch is 4"; facts joined by commas can.
-    private bool StartsAnotherFact(List<Token<TokenKind>> tokens, LineView next) =>
+    private bool StartsAnotherFact(LineView next) =>
         tokens.FindLast(token => token.Kind is TokenKind.Is or TokenKind.Has).Kind == TokenKind.Has
-        && source.Slice(next.Content).Split(' ').Any(word => word is "is" or "has");
+        && next.HasVerb(source);
 
     private void ReportComma(Token<TokenKind> comma, LineView? next, StatementBuilder statement)
     {

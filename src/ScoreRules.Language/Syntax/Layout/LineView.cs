@@ -20,6 +20,21 @@ internal readonly record struct LineView(int Number, SourceSpan Content, LineKin
         return lines;
     }
 
+    /// <summary>Whether the line holds a verb, as facts and tiers do.</summary>
+    public bool HasVerb(SourceText source)
+    {
+        var text = source.Text.AsSpan(Content.Start, Content.Length);
+        foreach (var word in text.Split(' '))
+        {
+            if (text[word] is "is" or "has")
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
     private static LineView Look(SourceText source, int number)
     {
         var span = source.LineSpan(number);

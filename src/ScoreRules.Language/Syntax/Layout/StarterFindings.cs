@@ -10,6 +10,7 @@ namespace ScoreRules.Language.Syntax.Layout;
 internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
 {
     private const int MostListed = 8;
+    private const int MostMeant = 3;
     private const int FewestWordsOfProse = 4;
     private static readonly List<string> Heads = [.. StatementTable.All.Select(head => head.Words).Where(words => !words.EndsWith(" caution", StringComparison.Ordinal))];
 
@@ -39,6 +40,15 @@ internal sealed class StarterFindings(SourceText source, DiagnosticBag findings)
         var edits = near.Select(name => Replace($"did you mean \"{name}\"?", span, name, near.Length == 1 ? EditSafety.Safe : EditSafety.Shown));
         Add("SR1004", span, $"No line below \"{statement.Spec.Words}\" starts with \"{written}\"", statement, near.IsEmpty ? Listed(statement.Spec) : [], [.. edits]);
         return near.Length == 1 ? Use(statement.Spec, near[0], span.End) : null;
+    }
+
+    /// <summary>A head whose lines all belong to other kinds of statement.</summary>
+    public void ReplacedHead(LineView line, HeadSpec head, IReadOnlyList<HeadSpec> meant)
+    {
+        var place = line.Content with { Length = head.Words.Length };
+        var edits = meant.Count > MostMeant ? [] : meant.Select(other => Replace($"did you mean \"{other.Words}\"?", place, other.Words, EditSafety.Shown));
+        string[] notes = meant.Count > MostMeant ? [$"such lines stand below: {string.Join(", ", meant.Select(other => other.Words).Take(MostListed))}"] : [];
+        Add("SR1025", place, $"What stands below \"{head.Words}\" belongs to another kind of statement", null, head.NamedLine is null ? [.. notes, .. Listed(head)] : notes, [.. edits]);
     }
 
     /// <summary>Edge lines that start with no head: a misspelt head, a word from elsewhere, or prose. Passes over all lines of a run of prose.</summary>

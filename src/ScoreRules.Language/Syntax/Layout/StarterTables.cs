@@ -14,6 +14,9 @@ internal static class StarterTables
     public static readonly StarterIndex<ClauseUse> AnyLine =
         new(StatementTable.All.SelectMany(head => head.Lines).DistinctBy(use => use.Spec.Starter, StringComparer.Ordinal).Select(use => (use.Spec.StarterWords, use)));
 
+    /// <summary>Starters of the lines that every statement may have.</summary>
+    public static readonly StarterIndex<ClauseUse> Uniform = new(Grammar.Uniform.Lines.Select(use => (use.Spec.StarterWords, use)));
+
     private static readonly ConditionalWeakTable<HeadSpec, StarterIndex<ClauseUse>> Lines = [];
 
     /// <summary>Starters of the lines of one kind of statement.</summary>

@@ -80,8 +80,7 @@ internal sealed class StatementBuilder(HeadSpec spec, SourceText source, Diagnos
             return;
         }
 
-        var use = Spec.Lines.FirstOrDefault(candidate => candidate.Spec == kind);
-        if (use is { Once: true } && lines.Find(earlier => earlier.Spec == kind) is { } before)
+        if (Spec.IsOnce(kind) && lines.Find(earlier => earlier.Spec == kind) is { } before)
         {
             ReportTwice(clause, before);
             return;

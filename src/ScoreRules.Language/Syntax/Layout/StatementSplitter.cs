@@ -18,6 +18,7 @@ internal sealed class StatementSplitter
     private readonly StarterFindings starters;
     private readonly LineReader reader;
     private readonly LineFit fit;
+    private readonly ReplacedHead replaced;
     private readonly List<StatementSyntax> statements = [];
     private StatementBuilder? current;
     private bool open;
@@ -36,6 +37,7 @@ internal sealed class StatementSplitter
         starters = new StarterFindings(source, findings);
         reader = new LineReader(source, findings);
         fit = new LineFit(source, lines);
+        replaced = new ReplacedHead(source, lines, fit);
     }
 
     /// <summary>Texts that could not be read and may declare a name, so that nothing should be said about names that stand in them.</summary>
@@ -68,6 +70,15 @@ internal sealed class StatementSplitter
     {
         if (StarterTables.Heads.Match(source.Text, line.Content) is { } match)
         {
+            if (replaced.Meant(match.Value, at, match.RestStart) is { Count: > 0 } meant)
+            {
+                Close();
+                starters.ReplacedHead(line, match.Value, meant);
+                Doubtful.Add(new DoubtfulText("", source.Slice(line.Content)));
+                swallowing = true;
+                return;
+            }
+
             Begin(match.Value, line, match.RestStart);
         }
         else if (current is { Spec.IsProse: false } above && (open ? fit.GoesOn(above.Spec, line) : fit.Rejoins(above, line) && fit.NextGoOn(above, at)))
@@ -130,8 +141,7 @@ internal sealed class StatementSplitter
         open = true;
         current = new StatementBuilder(spec, source, findings, section);
         current.First = reader.Read(spec.FirstLine, line, restStart, lines, ref at, current, guessed);
-        // "tiers change": two words changed over.
-        current.IsDoubtful = current.First is null && source.Slice(SourceSpan.FromBounds(Math.Min(restStart, line.Content.End), line.Content.End)).Trim() is "change" or "drop";
+        current.IsDoubtful = current.First is null && fit.IsChangedOver(spec, line, restStart);
         if (spec == Grammar.HouseGrammar.Section && current.First is ClauseSyntax<TextSyntax> heading)
         {
             section = heading.Content.Text;

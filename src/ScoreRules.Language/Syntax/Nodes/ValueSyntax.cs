@@ -18,4 +18,7 @@ internal sealed record ValueSyntax(SourceSpan Span, QuantitySyntax? First, Quant
 
     /// <summary>The single number that stands for the value: the likeliest, else the middle of the range, else the number.</summary>
     public double Number => Likely?.Number ?? (High is null ? First?.Number ?? double.NaN : (First!.Number + High.Number) / 2);
+
+    /// <summary>The single number with the value's unit, in the value's place. Only of what is known.</summary>
+    public QuantitySyntax AsOneNumber() => Spread is null && High is null ? First! : First! with { Number = Number, Unit = Unit, Span = Span };
 }

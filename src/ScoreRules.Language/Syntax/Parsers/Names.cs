@@ -23,11 +23,11 @@ internal static class Names
     /// <summary>A name that also ends before one of the phrases given.</summary>
     public static TokenListParser<TokenKind, NameSyntax> Until(params string[] stops)
     {
-        var phrases = stops.Select(stop => stop.Split(' ')).ToArray();
+        var phrases = Array.ConvertAll(stops, stop => new Stop(stop.Split(' '), new Expectation(stop, Literal: true)));
         return input => Parse(input, phrases);
     }
 
-    private static TokenListParserResult<TokenKind, NameSyntax> Parse(TokenList<TokenKind> input, string[][] stops)
+    private static TokenListParserResult<TokenKind, NameSyntax> Parse(TokenList<TokenKind> input, Stop[] stops)
     {
         var next = input.ConsumeToken();
         if (next.HasValue && next.Value.Kind == TokenKind.Quoted)
@@ -78,22 +78,22 @@ internal static class Names
         return TokenListParserResult.Empty<TokenKind, NameSyntax>(input);
     }
 
-    private static void NoteStops(TokenList<TokenKind> rest, string[][] stops, bool named)
+    private static void NoteStops(TokenList<TokenKind> rest, Stop[] stops, bool named)
     {
         if (named && !StopsAt(rest, stops))
         {
             foreach (var stop in stops)
             {
-                FurthestFailure.Note(rest.Position, new Expectation(string.Join(' ', stop), Literal: true));
+                FurthestFailure.Note(rest.Position, stop.Expected);
             }
         }
     }
 
-    private static bool StopsAt(TokenList<TokenKind> at, string[][] stops)
+    private static bool StopsAt(TokenList<TokenKind> at, Stop[] stops)
     {
         foreach (var stop in stops)
         {
-            if (StartsWith(at, stop))
+            if (StartsWith(at, stop.Words))
             {
                 return true;
             }
@@ -117,4 +117,6 @@ internal static class Names
 
         return true;
     }
+
+    private readonly record struct Stop(string[] Words, Expectation Expected);
 }

@@ -55,7 +55,28 @@ internal static class Primitives
 
     /// <summary>One or more things with commas between; runs to where no comma follows.</summary>
     public static TokenListParser<TokenKind, T[]> CommaList<T>(this TokenListParser<TokenKind, T> item) =>
-        item.Then(first => Comma.IgnoreThen(item).Many().Select(rest => (T[])[first, .. rest]));
+        input =>
+        {
+            var next = item(input);
+            if (!next.HasValue)
+            {
+                return TokenListParserResult.CastEmpty<TokenKind, T, T[]>(next);
+            }
+
+            var (first, rest) = (next.Value, default(List<T>));
+            while (Comma(next.Remainder) is { HasValue: true } comma)
+            {
+                next = item(comma.Remainder);
+                if (!next.HasValue)
+                {
+                    return TokenListParserResult.CastEmpty<TokenKind, T, T[]>(next);
+                }
+
+                (rest ??= []).Add(next.Value);
+            }
+
+            return TokenListParserResult.Value<TokenKind, T[]>(rest is null ? [first] : [first, .. rest], input, next.Remainder);
+        };
 
     /// <summary>A result that may be missing; for reference types.</summary>
     public static TokenListParser<TokenKind, T?> Maybe<T>(this TokenListParser<TokenKind, T> parser)

@@ -16,7 +16,7 @@ internal static class Values
     {
         var next = input.ConsumeToken();
         var fits = next.HasValue && (next.Value.Kind is TokenKind.Percent or TokenKind.Degree
-            || (next.Value.Kind == TokenKind.Word && Units.IsUnit(next.Value.ToStringValue())));
+            || (next.Value.Kind == TokenKind.Word && Units.IsUnit(Spans.Letters(next.Value))));
         if (fits)
         {
             return TokenListParserResult.Value(next.Value, input, next.Remainder);
@@ -38,13 +38,13 @@ internal static class Values
 
     /// <summary>A bare number.</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Number { get; } =
-        NumberToken.Select(token => new QuantitySyntax(Units.Parse(token.ToStringValue()), null, Spans.Of(token)));
+        NumberToken.Select(token => new QuantitySyntax(Units.Parse(Spans.Letters(token)), null, Spans.Of(token)));
 
     /// <summary>A number with the unit that follows it, if one does.</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Quantity { get; } =
         from number in Number
         from unit in OptionalUnit
-        select unit.Span.Source is null ? number : With(number, Units.Canonical(unit.ToStringValue()), Spans.Of(unit));
+        select unit.Span.Source is null ? number : With(number, Units.Canonical(Spans.Letters(unit)), Spans.Of(unit));
 
     /// <summary>A number that must carry % .</summary>
     public static TokenListParser<TokenKind, QuantitySyntax> Percent { get; } =

@@ -29,6 +29,20 @@ internal sealed class HeadSpec
     /// <summary>Kinds of line of which only one may stand, because two of them would contradict each other, with what they tell.</summary>
     public ImmutableArray<Alternatives> OnlyOne { get; init; } = [];
 
+    /// <summary>Whether a kind of line may stand only once in it.</summary>
+    public bool IsOnce(ClauseSpec kind)
+    {
+        foreach (var use in Lines)
+        {
+            if (use.Spec == kind)
+            {
+                return use.Once;
+            }
+        }
+
+        return false;
+    }
+
     /// <summary>What messages call such a statement, such as "criterion".</summary>
     public string Words => FirstLine.Starter;
 }

@@ -24,13 +24,35 @@ internal sealed record StatementSyntax(
     bool IsWhole)
 {
     /// <summary>The lines of one kind, with what they say.</summary>
-    public IEnumerable<ClauseSyntax<T>> All<T>(ClauseSpec<T> spec) => Lines.Where(line => ReferenceEquals(line.Spec, spec)).Cast<ClauseSyntax<T>>();
+    public IEnumerable<ClauseSyntax<T>> All<T>(ClauseSpec<T> spec) => Has(spec) ? Lines.Where(line => ReferenceEquals(line.Spec, spec)).Cast<ClauseSyntax<T>>() : [];
 
     /// <summary>The first line of one kind, or null.</summary>
-    public ClauseSyntax<T>? Find<T>(ClauseSpec<T> spec) => All(spec).FirstOrDefault();
+    public ClauseSyntax<T>? Find<T>(ClauseSpec<T> spec)
+    {
+        foreach (var line in Lines)
+        {
+            if (ReferenceEquals(line.Spec, spec))
+            {
+                return (ClauseSyntax<T>)line;
+            }
+        }
+
+        return null;
+    }
 
     /// <summary>Whether a kind of line stands in it.</summary>
-    public bool Has(ClauseSpec spec) => Lines.Any(line => ReferenceEquals(line.Spec, spec));
+    public bool Has(ClauseSpec spec)
+    {
+        foreach (var line in Lines)
+        {
+            if (ReferenceEquals(line.Spec, spec))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
 
     /// <summary>What the first line says.</summary>
     public T Head<T>() => ((ClauseSyntax<T>)First!).Content;

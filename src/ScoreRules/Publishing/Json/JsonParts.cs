@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using ScoreRules.Certainty;
 using ScoreRules.Explanation;
 using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
@@ -9,10 +10,13 @@ using ScoreRules.Publishing.Vocabulary;
 namespace ScoreRules.Publishing.Json;
 
 /// <summary>Turns the explanation tree into parts of the documents.</summary>
-internal sealed class JsonParts(Explainer explainer)
+/// <param name="explainer">Explains placements.</param>
+/// <param name="ruleset">The house.</param>
+/// <param name="certainty">How sure they are; null when that was not tried out.</param>
+internal sealed class JsonParts(Explainer explainer, BoundRuleset ruleset, HouseCertainty? certainty = null)
 {
     /// <summary>A placement; with its trail when asked.</summary>
-    public static PlacementPart Placement(PlacementExplanation explained, bool withTrail)
+    public PlacementPart Placement(PlacementExplanation explained, bool withTrail)
     {
         var placement = explained.Placement!;
         var benchmark = explained.Ranking.Benchmark?.Movement.Name;
@@ -23,7 +27,19 @@ internal sealed class JsonParts(Explainer explainer)
             [.. explained.Reasons.Where(reason => Tiering.Rounding.Compared(reason.Points) < 0).Select(reason => Reason(reason, benchmark))],
             [.. explained.Cautions.Select(Caution)],
             EvidenceParts.Of(explained),
+            Certainty(explained),
             withTrail ? Trail(explained) : null);
+    }
+
+    private CertaintyPart? Certainty(PlacementExplanation explained)
+    {
+        if (certainty?.Of(explained.Row.Target) is not { } target || target.Of(explained.Row.Movement) is not { } sure)
+        {
+            return null;
+        }
+
+        var beside = target.NotReallyDifferent().Where(pair => pair.First == sure || pair.Second == sure).Select(pair => (pair.First == sure ? pair.Second : pair.First).Placement.Row.Movement.Name);
+        return new CertaintyPart(target.Tries, sure.Tiers, sure.Ranks, sure.Low, sure.High, [.. beside], CertaintyText.Of(sure, ruleset));
     }
 
     /// <summary>The ranking of a target.</summary>

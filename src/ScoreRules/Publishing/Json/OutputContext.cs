@@ -9,6 +9,7 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(DeriveDocument))]
 [JsonSerializable(typeof(CheckDocument))]
 [JsonSerializable(typeof(TestDocument))]
+[JsonSerializable(typeof(StudiesDocument))]
 [JsonSerializable(typeof(WordsDocument))]
 [JsonSerializable(typeof(AskDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;

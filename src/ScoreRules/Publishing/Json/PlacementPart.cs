@@ -16,6 +16,7 @@ namespace ScoreRules.Publishing.Json;
 /// <param name="ReasonsAgainst">All reasons against it, largest first.</param>
 /// <param name="Cautions">Its cautions, most serious first.</param>
 /// <param name="Evidence">What studies did to it.</param>
+/// <param name="Certainty">Where it lands when all that the authors admit is tried out; null when that was not tried.</param>
 /// <param name="Trail">The whole trail; only in the form of one explanation.</param>
 public sealed record PlacementPart(
     string Movement,
@@ -31,4 +32,5 @@ public sealed record PlacementPart(
     ImmutableArray<ReasonPart> ReasonsAgainst,
     ImmutableArray<CautionPart> Cautions,
     EvidencePart? Evidence,
+    CertaintyPart? Certainty,
     TrailPart? Trail);
