@@ -63,6 +63,7 @@ internal static class CommandLine
             CheckCommand.Create(screen),
             RankCommand.Create(screen),
             ExplainCommand.Create(screen),
+            AskCommand.Create(screen),
             DeriveCommand.Create(screen),
             StudiesCommand.Create(screen),
             ReportCommand.Create(screen),

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Runtime.CompilerServices;
 using ScoreRules.Catalogue;
 using ScoreRules.Catalogue.Csv;
 using ScoreRules.Evidence;
@@ -18,6 +19,9 @@ namespace ScoreRules;
 /// <summary>The whole job: read, check, infer, score, tier, explain. Pure: the same files give the same judgement.</summary>
 public static class Judge
 {
+    // A question judges the same rules over many supposed facts; making them ready costs most of the time.
+    private static readonly ConditionalWeakTable<BoundRuleset, InferencePlan> Plans = [];
+
     /// <summary>Judges a house.</summary>
     /// <param name="sources">Its files.</param>
     /// <param name="profile">Name of the profile to judge for; null for nobody in particular.</param>
@@ -141,6 +145,6 @@ public static class Judge
     {
         var rows = PlacementRows.Build(ruleset, catalogue);
         var likeness = BenchmarkLikeness.Column(ruleset, catalogue, rows);
-        return InferenceEngine.Infer(ruleset, FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness) { Derived = derived.Of }));
+        return Plans.GetValue(ruleset, InferencePlan.Compile).Run(FactTable.Build(ruleset, rows, new FactTableInputs(audience, likeness) { Derived = derived.Of }));
     }
 }

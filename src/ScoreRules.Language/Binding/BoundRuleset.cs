@@ -72,6 +72,9 @@ public sealed record BoundRuleset
     /// <summary>Profiles.</summary>
     public ImmutableArray<ProfileDefinition> Profiles { get; init; } = [];
 
+    /// <summary>Questions.</summary>
+    public ImmutableArray<QuestionDefinition> Questions { get; init; } = [];
+
     /// <summary>Prose.</summary>
     public ImmutableArray<PhilosophyText> Philosophy { get; init; } = [];
 

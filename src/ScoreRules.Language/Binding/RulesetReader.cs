@@ -97,6 +97,7 @@ public sealed class RulesetReader
             Studies = new StudyBinder(context, info).Bind(statements),
             Expectations = new ExpectationBinder(context, info).Bind(statements),
             Profiles = new ProfileBinder(context, info).Bind(statements),
+            Questions = new QuestionBinder(context, info).Bind(statements),
             Philosophy = HouseBinder.Prose(statements),
         };
         new LaterBinder(context, info).Bind(statements);

@@ -36,7 +36,8 @@ internal static class TierRename
         (statement.First switch
         {
             ClauseSyntax<NameSyntax> { Content: { } tier } when statement.Spec == RuleGrammar.NeverAbove || statement.Spec == RuleGrammar.NeverBelow => [tier],
+            ClauseSyntax<LiftSyntax> { Content.Tier: { } tier } => [tier],
             ClauseSyntax<ClaimSyntax> { Content: { } claim } when AboutTiers.Contains(claim.Kind) => claim.Objects,
             _ => ImmutableArray<NameSyntax>.Empty,
-        }).Concat(statement.All(QuestionGrammar.ToTier).Select(line => line.Content));
+        }).Concat(statement.All(AskGrammar.ToTier).Select(line => line.Content));
 }

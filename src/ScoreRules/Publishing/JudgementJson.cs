@@ -22,9 +22,10 @@ namespace ScoreRules.Publishing;
 /// <summary>Judgements as JSON, for programs: the same content as the text forms, numbers unrounded.</summary>
 public static class JudgementJson
 {
+    /// <summary>Version of the JSON forms.</summary>
     internal const int SchemaVersion = 1;
 
-    // Readable quotes and accents: the output is a file or a terminal, never a script block.
+    /// <summary>How they are written: readable quotes and accents, since the output is a file or a terminal, never a script block.</summary>
     internal static readonly OutputContext Context = new(new JsonSerializerOptions(OutputContext.Default.Options) { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping });
 
     /// <summary>Version of the program.</summary>
@@ -154,11 +155,13 @@ public static class JudgementJson
     private static TargetPart Target(JsonParts parts, TargetRanking ranking, PersonalRanking? personal) =>
         parts.Target(personal?.Ranking ?? ranking, _ => true, withTrail: false, personal is null ? [] : JsonParts.SetAside(personal));
 
+    /// <summary>The house.</summary>
     internal static RulesetPart? House(Judgement judgement) => judgement.Ruleset.House is { } house
         ? new RulesetPart(house.Name, house.Version, house.Judges, Iso(house.CheckedOn), [.. judgement.Ruleset.Bases.Select(below => new BasePart(below.Name, below.Version))], Iso(judgement.Ruleset.Date))
         : null;
 
     private static string? Iso(DateOnly? day) => day?.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 
-    private static ImmutableArray<InputPart> Inputs(Judgement judgement) => [.. judgement.Sources.Files.Select(file => new InputPart(file.Path, file.Sha256))];
+    /// <summary>The files read.</summary>
+    internal static ImmutableArray<InputPart> Inputs(Judgement judgement) => [.. judgement.Sources.Files.Select(file => new InputPart(file.Path, file.Sha256))];
 }

@@ -13,7 +13,7 @@ public static class JudgementSchema
     private static readonly JsonSchemaExporterOptions Options = new()
     {
         TreatNullObliviousAsNonNullable = true,
-        TransformSchemaNode = (context, schema) => Closed(schema),
+        TransformSchemaNode = Closed,
     };
 
     /// <summary>All schemas by the name of their command.</summary>
@@ -24,6 +24,7 @@ public static class JudgementSchema
         ("derive", Export(OutputContext.Default.DeriveDocument, "What mechanics derives for one movement")),
         ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
         ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
+        ("ask", Export(OutputContext.Default.AskDocument, "Answers to questions about a house")),
         ("studies", Export(OutputContext.Default.StudiesDocument, "Studies of a house against its principles")),
         ("edition", Export(OutputContext.Default.EditionDocument, "The contents of a published edition")),
         ("verify", Export(OutputContext.Default.VerifyDocument, "Whether published editions are what their rules say")),
@@ -45,26 +46,26 @@ public static class JudgementSchema
     }
 
     // Nothing but the described members is ever written.
-    private static JsonNode Closed(JsonNode schema)
+    private static JsonNode Closed(JsonSchemaExporterContext context, JsonNode schema)
     {
         if (schema is JsonObject { } node && node.ContainsKey("properties"))
         {
             node["additionalProperties"] = false;
-            LeaveOutWhatMayBeNull(node);
+            LeaveOutWhatMayBeNull(node, context.TypeInfo);
         }
 
         return schema;
     }
 
     // Members that are null are not written, so a reader cannot count on them.
-    private static void LeaveOutWhatMayBeNull(JsonObject node)
+    private static void LeaveOutWhatMayBeNull(JsonObject node, JsonTypeInfo type)
     {
         if (node["required"] is not JsonArray required)
         {
             return;
         }
 
-        foreach (var name in required.ToList().Where(name => node["properties"]![name!.GetValue<string>()] is JsonObject { } member && member["type"] is JsonArray types && types.Any(type => type?.GetValue<string>() == "null")))
+        foreach (var name in required.ToList().Where(name => MayBeNull(node["properties"]![name!.GetValue<string>()], type, name.GetValue<string>())))
         {
             required.Remove(name);
         }
@@ -74,4 +75,10 @@ public static class JudgementSchema
             node.Remove("required");
         }
     }
+
+    // A member whose type was described before is only a reference to that place, which does not say whether it may be null here.
+    private static bool MayBeNull(JsonNode? member, JsonTypeInfo type, string name) =>
+        member is JsonObject described
+        && ((described["type"] is JsonArray types && types.Any(one => one?.GetValue<string>() == "null"))
+            || (described.ContainsKey("$ref") && type.Properties.FirstOrDefault(property => property.Name == name) is { } property && (property.IsGetNullable || Nullable.GetUnderlyingType(property.PropertyType) is not null)));
 }

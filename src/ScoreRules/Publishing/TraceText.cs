@@ -36,8 +36,13 @@ internal static class TraceText
             return "does not hold";
         }
 
-        return decisive.Verdict == Verdict.CouldNotTell ? $"could not tell: {Missing(decisive)}" : $"did not hold: asks \"{Quoted(decisive.Condition.Location.Text, most)}\"{(decisive.Fact is null ? "" : $", found {Found(decisive)}")}";
+        return decisive.Verdict == Verdict.CouldNotTell ? $"could not tell: {Missing(decisive)}" : $"did not hold: {Asked(decisive, most)}";
     }
+
+    /// <summary>What a part asks, with the value found or with what is not recorded.</summary>
+    public static string Asked(ConditionTrace part, int most = int.MaxValue) => part.Verdict == Verdict.CouldNotTell && part.Fact is not null
+        ? $"asks \"{Quoted(part.Condition.Location.Text, most)}\", and {Missing(part)}"
+        : $"asks \"{Quoted(part.Condition.Location.Text, most)}\"{(part.Fact is null ? "" : $", found {Found(part)}")}";
 
     // Cut at a blank, so that no word is broken.
     private static string Quoted(string text, int most)

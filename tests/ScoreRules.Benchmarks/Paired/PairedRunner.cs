@@ -33,10 +33,10 @@ internal sealed class PairedRunner(IReadOnlyList<IPeer> peers)
 
     private void Compare(List<Func<PeerRun>?> ready)
     {
-        var expected = ready[0]!().Answers;
+        var expected = ready[0]!().PeerAnswers;
         for (var i = 1; i < ready.Count; i++)
         {
-            if (ready[i]?.Invoke().Answers.DifferenceFrom(expected) is { } difference)
+            if (ready[i]?.Invoke().PeerAnswers.DifferenceFrom(expected) is { } difference)
             {
                 throw new InvalidOperationException($"{peers[i].Name} does not answer as {peers[0].Name} does: {difference}.");
             }

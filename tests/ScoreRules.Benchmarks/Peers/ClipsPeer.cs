@@ -30,7 +30,7 @@ internal sealed class ClipsPeer : IPeer
             OutsideProcess.Run("clips", folder, "-f2", "run.clp");
             var lines = File.ReadAllLines(Path.Combine(folder, "held.txt"));
             var held = Held(lines.Skip(1), rules.Rules.Length, rows.Count);
-            return new PeerRun(1000 * double.Parse(lines[0], CultureInfo.InvariantCulture), new Answers(held, score.Run(held)));
+            return new PeerRun(1000 * double.Parse(lines[0], CultureInfo.InvariantCulture), new PeerAnswers(held, score.Run(held)));
         };
     }
 

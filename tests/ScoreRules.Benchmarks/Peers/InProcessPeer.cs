@@ -7,7 +7,7 @@ namespace ScoreRules.Benchmarks.Peers;
 /// <param name="Name">Its name in the table.</param>
 /// <param name="LargestCatalogue">The largest catalogue it is given.</param>
 /// <param name="Make">Makes it ready; the result does one pass and gives a way to read its answers, which is not timed.</param>
-internal sealed record InProcessPeer(string Name, int LargestCatalogue, Func<RuleBase, Rows, Func<Func<Answers>>> Make) : IPeer
+internal sealed record InProcessPeer(string Name, int LargestCatalogue, Func<RuleBase, Rows, Func<Func<PeerAnswers>>> Make) : IPeer
 {
     /// <inheritdoc/>
     public bool IsOutside => false;
@@ -36,7 +36,7 @@ internal sealed record InProcessPeer(string Name, int LargestCatalogue, Func<Rul
         return () =>
         {
             var (inferred, scores) = engine.Run();
-            return () => engine.Answers(inferred, scores);
+            return () => engine.PeerAnswers(inferred, scores);
         };
     });
 
@@ -53,5 +53,5 @@ internal sealed record InProcessPeer(string Name, int LargestCatalogue, Func<Rul
         };
     }
 
-    private static Func<Answers> Ready(Answers answers) => () => answers;
+    private static Func<PeerAnswers> Ready(PeerAnswers answers) => () => answers;
 }

@@ -35,7 +35,7 @@ internal sealed class JsonRulesEnginePeer : IPeer
             OutsideProcess.Run("node", folder, "run.mjs", input, output);
             var result = JsonSerializer.Deserialize<JsonRulesEngineResult>(File.ReadAllText(output), Names)!;
             var held = result.Held.Select(members => Words(members, rows.Count)).ToArray();
-            return new PeerRun(result.Milliseconds.Order().ElementAt(result.Milliseconds.Count / 2), new Answers(held, score.Run(held)));
+            return new PeerRun(result.Milliseconds.Order().ElementAt(result.Milliseconds.Count / 2), new PeerAnswers(held, score.Run(held)));
         };
     }
 

@@ -4,5 +4,5 @@ namespace ScoreRules.Benchmarks.Peers;
 
 /// <summary>One pass of a peer over all movements.</summary>
 /// <param name="Milliseconds">How long it took.</param>
-/// <param name="Answers">What it found.</param>
-internal sealed record PeerRun(double Milliseconds, Answers Answers);
+/// <param name="PeerAnswers">What it found.</param>
+internal sealed record PeerRun(double Milliseconds, PeerAnswers PeerAnswers);

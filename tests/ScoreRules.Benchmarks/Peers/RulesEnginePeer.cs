@@ -37,7 +37,7 @@ internal sealed class RulesEnginePeer
         };
     });
 
-    private async Task<Answers> RunAsync()
+    private async Task<PeerAnswers> RunAsync()
     {
         var held = rules.Rules.Select(_ => new ulong[(rows.Count + 63) / 64]).ToArray();
         for (var row = 0; row < rows.Count; row++)
@@ -54,7 +54,7 @@ internal sealed class RulesEnginePeer
             }
         }
 
-        return new Answers(held, score.Run(held));
+        return new PeerAnswers(held, score.Run(held));
     }
 
     private void Note(int rule, bool holds, int row, RulesEngineMovement movement, ulong[][] held)

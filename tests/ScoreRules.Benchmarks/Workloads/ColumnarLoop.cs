@@ -11,8 +11,8 @@ internal sealed class ColumnarLoop(RuleBase rules, Rows rows)
     private readonly ColumnarScore score = new(rules, rows);
     private readonly int wordCount = (rows.Count + 63) / 64;
 
-    /// <summary>Answers all rules and scores all rows.</summary>
-    public Answers Run()
+    /// <summary>PeerAnswers all rules and scores all rows.</summary>
+    public PeerAnswers Run()
     {
         var facts = new ulong[rules.FactCount][];
         var held = new ulong[rules.Rules.Length][];
@@ -26,7 +26,7 @@ internal sealed class ColumnarLoop(RuleBase rules, Rows rows)
             }
         }
 
-        return new Answers(held, score.Run(held));
+        return new PeerAnswers(held, score.Run(held));
     }
 
     private ulong[] Evaluate(WorkloadRule rule, ulong[][] facts)

@@ -53,12 +53,12 @@ internal sealed class EngineRun
     }
 
     /// <summary>What was found, in the form in which peers are compared.</summary>
-    public Answers Answers(InferenceResult inferred, ScoreTable scores)
+    public PeerAnswers PeerAnswers(InferenceResult inferred, ScoreTable scores)
     {
         var calls = new Queue<BoundStatement>(Ruleset.Calls);
         var named = Acting(Ruleset).ToDictionary(rule => rule.Info.Name!, StringComparer.Ordinal);
         var held = rules.Rules.Select(rule => Words(inferred.Outcome(rule.Kind == RuleKind.Call ? calls.Dequeue() : named[rule.Name]).Effective));
-        return new Answers([.. held], scores.Principle);
+        return new PeerAnswers([.. held], scores.Principle);
     }
 
     private static IEnumerable<ConditionalStatement> Acting(BoundRuleset ruleset) =>

@@ -16,8 +16,8 @@ internal sealed class VectorLoop(RuleBase rules, Rows rows)
     private readonly double[] targets = Padded([.. rows.Targets.Select(target => (double)target)]);
     private readonly int wordCount = (rows.Count + 63) / 64;
 
-    /// <summary>Answers all rules and scores all rows.</summary>
-    public Answers Run()
+    /// <summary>PeerAnswers all rules and scores all rows.</summary>
+    public PeerAnswers Run()
     {
         var known = new Dictionary<WorkloadTest, ulong[]>();
         var held = new ulong[rules.Rules.Length][];
@@ -32,7 +32,7 @@ internal sealed class VectorLoop(RuleBase rules, Rows rows)
             }
         }
 
-        return new Answers(held, score.Run(held));
+        return new PeerAnswers(held, score.Run(held));
     }
 
     private ulong[] Evaluate(WorkloadRule rule, Dictionary<WorkloadTest, ulong[]> known)

@@ -8,7 +8,7 @@ namespace ScoreRules.Tests.Architecture;
 public sealed class DirectionTests
 {
     // In this order: a folder uses only what stands above it.
-    private static readonly string[] Judging = ["Statistics", "Mechanics", "Weighting", "Catalogue", "Modelling", "Inference", "Scoring", "Evidence", "Tiering", "Profiles", "Explanation", "Certainty", "Guarding", "Comparing", "Teaching", "Publishing", "Mending", "Starting"];
+    private static readonly string[] Judging = ["Statistics", "Mechanics", "Weighting", "Catalogue", "Modelling", "Inference", "Scoring", "Evidence", "Tiering", "Profiles", "Explanation", "Certainty", "Guarding", "Comparing", "Teaching", "Answers", "Publishing", "Mending", "Starting"];
 
     private static readonly string[] Language = ["Text", "Diagnostics", "Syntax", "Formatting", "Overlays", "Binding"];
 

@@ -32,7 +32,7 @@ public sealed class RegressionGuardTests
         var rows = Rows.Make(Rules.Attributes, 1_000);
         var engine = new EngineRun(Rules, rows);
         var (inferred, scores) = engine.Run();
-        engine.Answers(inferred, scores).DifferenceFrom(new ColumnarLoop(Rules, rows).Run()).ShouldBeNull();
+        engine.PeerAnswers(inferred, scores).DifferenceFrom(new ColumnarLoop(Rules, rows).Run()).ShouldBeNull();
     }
 
     /// <summary>Debug code on a busy machine: three times the goal of 6 is the bound at 1,000 movements, and a warm median of pairs is compared.</summary>

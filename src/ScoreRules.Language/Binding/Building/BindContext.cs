@@ -86,6 +86,7 @@ internal sealed class BindContext(DiagnosticBag findings, Doubts doubts)
     public static string TitleOf(StatementSyntax statement) => statement.First switch
     {
         ClauseSyntax<NameSyntax> { Content: { } name } => $"{statement.Spec.Words} \"{name.Text}\"",
+        ClauseSyntax<LiftSyntax> { Content: { } lift } => $"{statement.Spec.Words} \"{lift.Movement.Text}\"",
         ClauseSyntax<SaySyntax> { Content: { } say } => $"{statement.Spec.Words} \"{say.Word.Text}\"",
         _ => statement.Find(Syntax.Grammar.Uniform.Named) is { } named ? $"{statement.Spec.Words} \"{named.Content.Text}\"" : statement.Spec.Words,
     };

@@ -1,5 +1,4 @@
 using System.Collections.Immutable;
-using ScoreRules.Language.Diagnostics;
 using ScoreRules.Language.Syntax.Grammar;
 using ScoreRules.Language.Syntax.Nodes;
 using ScoreRules.Language.Syntax.Tree;
@@ -11,9 +10,9 @@ internal sealed class ProfileBinder(BindContext context, InfoBinder info)
 {
     private const string Kit = "equipment";
     private const string SoreJoint = "sore joint";
-    private const string Stress = " stress";
     private readonly ConditionBinder conditions = new(context);
     private readonly Codes codes = new(context);
+    private readonly Joints joints = new(context);
 
     /// <summary>All profiles.</summary>
     public ImmutableArray<ProfileDefinition> Bind(IEnumerable<StatementSyntax> statements) =>
@@ -21,7 +20,7 @@ internal sealed class ProfileBinder(BindContext context, InfoBinder info)
 
     private ProfileDefinition BindOne(StatementSyntax statement)
     {
-        var sore = statement.All(QuestionGrammar.Sore).Select(line => Joint(line.Content, statement)).OfType<(string, AttributeDefinition)>().ToImmutableArray();
+        var sore = statement.All(QuestionGrammar.Sore).Select(line => joints.Find(line.Content, statement)).OfType<(string, AttributeDefinition)>().ToImmutableArray();
         var kit = statement.Find(QuestionGrammar.Kit);
         return new ProfileDefinition(info.Bind(statement, statement.Head<NameSyntax>()))
         {
@@ -43,23 +42,6 @@ internal sealed class ProfileBinder(BindContext context, InfoBinder info)
         var told = statement.Find(QuestionGrammar.Audience) is { } line ? codes.Of(audience, line.Content, statement) ?? [] : [];
         var soreJoint = audience.CodeOf(SoreJoint);
         return isSore && soreJoint >= 0 && !told.Contains(soreJoint) ? [.. told.Append(soreJoint).Order()] : told;
-    }
-
-    private (string Joint, AttributeDefinition Stress)? Joint(NameSyntax name, StatementSyntax statement)
-    {
-        if (context.Attributes.TryFind(name.Text + Stress) is { Kind: AttributeKind.Rating } stress)
-        {
-            return (name.Text, stress);
-        }
-
-        var joints = context.Attributes.Names.Where(known => known.EndsWith(Stress, StringComparison.Ordinal)).Select(known => known[..^Stress.Length]).ToList();
-        var near = NameSuggester.Nearest(name.Text, joints);
-        var place = statement.At(name.Span);
-        context.Error("SR2013", $"\"{name.Text}\" is not a joint that movements are rated for", statement, name.Span, "",
-            near.IsEmpty
-                ? [new Suggestion(joints.Count == 0 ? $"declare how movements are rated for it: \"attribute {name.Text}{Stress}\"" : $"joints are: {string.Join(", ", joints)}")]
-                : [.. near.Select(joint => new Suggestion($"did you mean \"{joint}\"?", new TextEdit(place, joint), near.Length == 1 ? EditSafety.Safe : EditSafety.Shown))]);
-        return null;
     }
 
     // "and" goes on with the way in above it, "or when" and a second "avoid when" open another one.

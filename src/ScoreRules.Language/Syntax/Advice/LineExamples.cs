@@ -29,7 +29,10 @@ internal static class LineExamples
         "kit dumbbells, flat bench", "sore elbow", "audience older adult", "avoid when elbow stress is at least 3", "prefer when elbow stress is at most 1",
         "choose 3 for hamstrings, calves", "cover loaded long, loaded short", "include 1 when grip is neutral", "total set-up is at most 10 min", "no two more alike than 80%",
         "no two differ only by grip", "using profile quiet garage", "expect cable curl is above barbell curl", "ask why cable curl is above barbell curl", "to Level",
-        "ask what is lost without cable column", "ask where cable curl is shaky", "points 2 points", "only for calves", "except for calves, chest because they differ",
+        "ask what is lost without cable column", "ask where cable curl is shaky",
+        "ask why not loaded long for barbell curl", "ask how firmly cable curl is above barbell curl", "ask what lifts barbell curl to Level", "ask what to buy for chest",
+        "ask what a sore elbow costs", "ask what is forgotten for chest", "ask what is misplaced for chest", "ask what is shaky for chest", "ask what rests on stretch",
+        "ask what a study of cable curl against barbell curl would change", "points 2 points", "only for calves", "except for calves, chest because they differ",
         "from 4 May 2031", "until 4 May 2031", "named no load when long", "overrides no load when long", "accept SR4005 because the next catalogue has some",
     ];
 

@@ -5,7 +5,7 @@ using Superpower;
 
 namespace ScoreRules.Language.Syntax.Grammar;
 
-/// <summary>Statements about people, choices, expectations and questions: profile, choose, expect, ask.</summary>
+/// <summary>Statements about people, choices and expectations: profile, choose, expect.</summary>
 internal static class QuestionGrammar
 {
     public static readonly ClauseSpec<NameSyntax[]> Kit = new("kit", Names.List);
@@ -28,7 +28,6 @@ internal static class QuestionGrammar
     public static readonly ClauseSpec<QuantitySyntax> NoTwoAlike = new("no two more alike than", Values.Percent);
     public static readonly ClauseSpec<NameSyntax[]> NoTwoDifferOnlyBy = new("no two differ only by", Names.List);
     public static readonly ClauseSpec<NameSyntax> UsingProfile = new("using profile", Names.Single);
-    public static readonly ClauseSpec<NameSyntax> ToTier = new("to", Names.Single);
 
     public static readonly HeadSpec Profile = new()
     {
@@ -49,13 +48,4 @@ internal static class QuestionGrammar
 
     public static readonly ClauseSpec<ClaimSyntax> ExpectHead = new("expect", ClaimParsers.Claim);
     public static readonly HeadSpec Expect = new() { FirstLine = ExpectHead, Lines = Uniform.Lines };
-
-    public static readonly HeadSpec AskWhy = new() { FirstLine = new ClauseSpec<NameSyntax[]>("ask why", ClaimParsers.Order), Lines = Uniform.Lines };
-    public static readonly HeadSpec AskWhatLifts = new() { FirstLine = new ClauseSpec<NameSyntax>("ask what lifts", Names.Single), Lines = [ToTier.May(), .. Uniform.Lines] };
-    public static readonly HeadSpec AskWhatIsLost = new() { FirstLine = new ClauseSpec<NameSyntax[]>("ask what is lost without", Names.List), Lines = Uniform.Lines };
-    public static readonly HeadSpec AskWhere = new()
-    {
-        FirstLine = new ClauseSpec<NameSyntax>("ask where", Names.Single.Then(name => Primitives.Phrase("is shaky").Select(_ => name))),
-        Lines = Uniform.Lines,
-    };
 }

@@ -17,7 +17,7 @@ internal static class StatementTable
         EvidenceGrammar.Evidence, EvidenceGrammar.Study,
         MovementGrammar.Movement, MovementGrammar.Place,
         QuestionGrammar.Profile, QuestionGrammar.Choose, QuestionGrammar.Expect,
-        QuestionGrammar.AskWhy, QuestionGrammar.AskWhatLifts, QuestionGrammar.AskWhatIsLost, QuestionGrammar.AskWhere,
+        .. AskGrammar.All.Select(question => question.Head),
     ];
 
     /// <summary>All kinds, those of overlays (<c>change</c>, <c>drop</c>) included.</summary>

@@ -32,13 +32,14 @@ internal static class ClaimParsers
         from targets in Names.ForTargets
         select new ClaimSyntax(rest.Kind, subject, rest.Amount, [.. rest.Objects], [.. targets]);
 
-    /// <summary><c>A is above B</c>, as two names.</summary>
-    public static TokenListParser<TokenKind, NameSyntax[]> Order { get; } =
+    /// <summary><c>A is above B</c>, with targets or without.</summary>
+    public static TokenListParser<TokenKind, OrderSyntax> Order { get; } =
         from first in Names.Single
         from word in Primitives.Token(TokenKind.Is, "is", literal: true)
         from above in Primitives.Phrase("above")
         from second in Names.Single
-        select new NameSyntax[] { first, second };
+        from targets in Names.ForTargets
+        select new OrderSyntax(first, second, targets);
 
     private static TokenListParser<TokenKind, (ClaimKind Kind, QuantitySyntax? Amount, NameSyntax[] Objects)> Named(string words, ClaimKind kind, QuantitySyntax? amount = null) =>
         Primitives.Phrase(words).IgnoreThen(Names.Single).Select(name => (kind, amount, new[] { name }));

@@ -14,4 +14,5 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(EditionDocument))]
 [JsonSerializable(typeof(VerifyDocument))]
 [JsonSerializable(typeof(CompareDocument))]
+[JsonSerializable(typeof(AskDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;

@@ -3,10 +3,10 @@ namespace ScoreRules.Benchmarks.Workloads;
 /// <summary>What an evaluation found: the same for every peer, or it is not timed.</summary>
 /// <param name="Held">By rule, as 64-bit words: the rows where it acts.</param>
 /// <param name="Scores">By row: the score in points.</param>
-internal sealed record Answers(ulong[][] Held, double[] Scores)
+internal sealed record PeerAnswers(ulong[][] Held, double[] Scores)
 {
     /// <summary>Says where two answers differ first, or null when they are equal to the last bit.</summary>
-    public string? DifferenceFrom(Answers other)
+    public string? DifferenceFrom(PeerAnswers other)
     {
         for (var rule = 0; rule < Held.Length; rule++)
         {
