@@ -77,6 +77,7 @@ public static class Judge
         Report(judgement, inferred, derived, scores, findings);
         var judged = Place(judgement with { Derived = derived, Inferred = inferred }, scores, findings);
         EvidenceFindings.Report(ruleset, judged.Evidence!, findings);
+        BrokenOrders.Report(judged.Evidence!, judged.Rankings, findings);
         findings.AddRange(ExpectationCheck.Findings(judged.Expectations));
         if (!findings.HasErrors)
         {

@@ -60,12 +60,19 @@ internal static class CertaintyText
     };
 
     /// <summary>How many placements of a target hold in 60 or more tries of 100, and what the benchmark's own doubt does.</summary>
-    public static string Summary(TargetCertainty target)
+    /// <param name="target">The target.</param>
+    /// <param name="judgement">The house.</param>
+    public static string Summary(TargetCertainty target, Judgement judgement)
     {
         var others = target.Placements.Where(certainty => !certainty.Placement.IsBenchmark).ToList();
         var holding = others.Count(certainty => Rounding.Printed(certainty.Here * 100, 0) >= 60);
-        return $"Of {NumberText.Count(others.Count)} placements, {NumberText.Count(holding)} land in their own tier in 60 or more tries of 100; read the others as a spread.";
+        return $"Of {NumberText.Count(others.Count)} placements, {NumberText.Count(holding)} land in their own tier in 60 or more tries of 100; read the others as a spread.{Benchmark(target, judgement)}";
     }
+
+    // Every gap leans on the benchmark, so its own doubt is said aloud.
+    private static string Benchmark(TargetCertainty target, Judgement judgement) =>
+        target.Ranking.Benchmark is { } benchmark && judgement.Evidence?.Of(benchmark).Deviation is { } deviation && double.IsFinite(deviation)
+            ? $" The {benchmark.Movement.Name} itself is known give or take {NumberText.Points(deviation)} points, and every gap leans on it." : "";
 
     /// <summary>A share as tries of a hundred; "over 99" for nearly all, "under 1" for hardly any.</summary>
     public static string OfHundred(double share) => share switch

@@ -100,7 +100,7 @@ public sealed class RankingText(Judgement judgement, HouseCertainty? certainty =
 
         if (certainty?.Of(ranking.Target) is { } sure)
         {
-            block.Wrapped(CertaintyText.Summary(sure));
+            block.Wrapped(CertaintyText.Summary(sure, judgement));
         }
     }
 
