@@ -89,14 +89,14 @@ internal sealed class ChoiceModel
     private LinearExpr Served()
     {
         var (serves, worth) = (new List<BoolVar>(), new List<long>());
-        for (var part = 0; part < problem.Weights.Length; part++)
+        foreach (var (part, weight) in Alike())
         {
-            var able = Enumerable.Range(0, Taken.Length).Where(candidate => problem.Weights[part] * problem.Worth[candidate][part] > 0).ToList();
+            var able = Enumerable.Range(0, Taken.Length).Where(candidate => problem.Worth[candidate][part] > 0).ToList();
             BoolVar[] by = [.. able.Select(candidate => Model.NewBoolVar($"part{part}by{candidate}"))];
             for (var i = 0; i < by.Length; i++)
             {
                 Model.AddImplication(by[i], Taken[able[i]]);
-                worth.Add(problem.Weights[part] * problem.Worth[able[i]][part]);
+                worth.Add(weight * problem.Worth[able[i]][part]);
             }
 
             Model.AddAtMostOne(by);
@@ -105,4 +105,10 @@ internal sealed class ChoiceModel
 
         return LinearExpr.WeightedSum(serves, worth);
     }
+
+    // Parts that every candidate serves alike are one to the solver: muscles of one target often are.
+    private IEnumerable<(int Part, long Weight)> Alike() =>
+        Enumerable.Range(0, problem.Weights.Length).Where(part => problem.Weights[part] > 0)
+            .GroupBy(part => string.Join(' ', problem.Worth.Select(worth => worth[part])), StringComparer.Ordinal)
+            .Select(group => (group.First(), group.Sum(part => problem.Weights[part])));
 }

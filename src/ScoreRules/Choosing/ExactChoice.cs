@@ -9,7 +9,7 @@ namespace ScoreRules.Choosing;
 /// </summary>
 internal static class ExactChoice
 {
-    private const string Settings = "num_workers:1,random_seed:1,log_search_progress:false";
+    private const string Settings = "num_workers:1,random_seed:1,linearization_level:2,log_search_progress:false";
 
     /// <summary>The best choice, positions rising; null when none keeps every limit.</summary>
     public static ImmutableArray<int>? Best(ChoiceProblem problem)
@@ -25,7 +25,7 @@ internal static class ExactChoice
 
         var best = (long)Math.Round(solver.ObjectiveValue, MidpointRounding.AwayFromZero);
         var taken = model.Chosen(solver).Length;
-        model.Model.Add(goal == best);
+        model.Model.Add(goal >= best);
         return Earliest(model, taken);
     }
 
