@@ -51,7 +51,7 @@ public sealed class ExactChoiceTests
             if (obstacle.Alone.IsEmpty)
             {
                 SmallProblem.Best(problem with { Limits = obstacle.Together }).ShouldBeNull();
-                obstacle.Together.ShouldAllBe(limit => SmallProblem.Best(problem with { Limits = obstacle.Together.Remove(limit) }) != null);
+                obstacle.Together.Where(limit => SmallProblem.Best(problem with { Limits = obstacle.Together.Remove(limit) }) is null).ShouldBeEmpty();
             }
         }
     }

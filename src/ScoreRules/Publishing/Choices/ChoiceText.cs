@@ -73,7 +73,8 @@ public sealed class ChoiceText(Judgement judgement)
         {
             var undecided = shown.IsUndecided ? " (Could not be told from the facts; shown to be careful.)" : "";
             var label = shown.Caution.Place == CautionPlace.AboveTheRanking ? "First" : shown.Caution.Severity == CautionSeverity.Stop ? "Stop" : "Caution";
-            block.Labelled(label, label == "First" ? shown.Caution.Text : $"{FactText.Join(movements)}: {shown.Caution.Text}{undecided}");
+            var about = movements.Length > 1 && movements.Length == choice.Chosen.Length ? "all of them" : FactText.Join(movements);
+            block.Labelled(label, $"{(label == "First" ? "" : $"{about}: ")}{shown.Caution.Text}{undecided}");
         }
     }
 
