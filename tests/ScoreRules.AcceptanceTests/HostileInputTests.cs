@@ -116,7 +116,7 @@ public sealed class HostileInputTests
 
         var start = new ProcessStartInfo("bash") { WorkingDirectory = Tool.Root, RedirectStandardError = true, RedirectStandardOutput = true, UseShellExecute = false };
         start.ArgumentList.Add("-c");
-        start.ArgumentList.Add($"set -m; (sleep 30) | dotnet '{Path.Combine(AppContext.BaseDirectory, "ScoreRules.Cli.dll")}' check - & sleep 3; kill -INT -- -$!; wait $!; echo $?");
+        start.ArgumentList.Add($"set -m; sleep 30 2>/dev/null | dotnet '{Path.Combine(AppContext.BaseDirectory, "ScoreRules.Cli.dll")}' check - & sleep 3; kill -INT $!; wait $!; echo $?");
         using var process = Process.Start(start)!;
         process.StandardOutput.ReadToEnd().Trim().ShouldBe("130");
         process.StandardError.ReadToEnd().ShouldNotContain("   at ");

@@ -251,6 +251,9 @@ public sealed class PublishTests : IDisposable
     {
         var house = new TemporaryHouse("caution Have water at hand.\n  named water\n  always\n  severity low\n  shown above the ranking\n\ngive 9 points\n  named one side\n  when laterality is unilateral\n  only for elbow flexors\n  because it shows which side is behind\n", "more.rules");
         Copy("linden-court", house.Path);
+
+        // Its expectations notice such points, as they should.
+        house.Write("expectations.rules", "note None here.\n");
         house.Write("house.rules", house.Read("house.rules").Replace(from, to, StringComparison.Ordinal));
         return house;
     }

@@ -28,6 +28,9 @@ public sealed record MovementDeclaration(StatementInfo Info) : BoundStatement(In
     /// <summary>Whether everything it states was understood; false when a fault in it was reported.</summary>
     public bool IsWhole { get; init; } = true;
 
+    /// <summary>Whether an even load may stand for a cam that is not recorded.</summary>
+    public bool AcceptsEvenLoad { get; init; }
+
     /// <summary>Facts stated about it.</summary>
     public ImmutableArray<StatedFact> Facts { get; init; } = [];
 

@@ -27,6 +27,9 @@ public sealed record Movement(
     /// <summary>Its joints, load and where the load comes from, stated or taken over; each name once, what moves in the order of the text.</summary>
     public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
 
+    /// <summary>Whether it, or a movement it is like, accepts an even load where a cam is not recorded.</summary>
+    public bool AcceptsEvenLoad { get; init; }
+
     /// <summary>Whether everything that it states or takes over was understood; false when a fault in it was reported.</summary>
     public bool IsWhole { get; init; } = true;
 }

@@ -24,6 +24,9 @@ internal sealed record ResolvedMovement(
     /// <summary>Its joints, load and where the load comes from, stated or taken over.</summary>
     public ImmutableArray<GeometryLine> Geometry { get; init; } = [];
 
+    /// <summary>Whether it or a movement it is like accepts an even load.</summary>
+    public bool AcceptsEvenLoad => Declaration.AcceptsEvenLoad || (Original?.AcceptsEvenLoad ?? false);
+
     /// <summary>Whether it trains no target and no finding has explained why.</summary>
     public bool LacksTarget => Trains.IsEmpty && !IsTrainsSaid && !HasCutLink;
 
@@ -33,6 +36,7 @@ internal sealed record ResolvedMovement(
         {
             TargetFacts = TargetFacts,
             Geometry = Geometry,
+            AcceptsEvenLoad = AcceptsEvenLoad,
             IsWhole = Declaration.IsWhole && !HasCutLink,
         };
 }

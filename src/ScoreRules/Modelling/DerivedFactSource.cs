@@ -81,7 +81,7 @@ public sealed class DerivedFactSource(BoundRuleset ruleset)
         var reliable = target.Muscles.Where(muscle => MuscleModel.FindMuscle(muscle.Muscle) is { Reliability: not Reliability.SignOnly }).ToList();
         var covered = reliable.Sum(muscle => muscle.Share) / target.Muscles.Sum(muscle => muscle.Share);
         var muscles = covered > LeastShare ? reliable.Select(muscle => KeyValuePair.Create(muscle.Muscle, muscle.Share)) : [];
-        var options = new FactOptions { WithIntervals = withIntervals, AcceptsEvenLoad = acceptsEvenLoad, Support = new MovementWords(ruleset, movement).BodySupport };
+        var options = new FactOptions { WithIntervals = withIntervals, AcceptsEvenLoad = acceptsEvenLoad || movement.AcceptsEvenLoad, Support = new MovementWords(ruleset, movement).BodySupport };
         return new DerivedMovement(movement, target, MovementFacts.Of(mechanism, MuscleTarget.Of(muscles), options), [], covered > LeastShare ? covered : 0);
     }
 }

@@ -75,7 +75,7 @@ public static class JudgementJson
             facts is null ? null : DeriveParts.Person(ruleset, facts.Profile.Mechanism.Person),
             facts is null ? [] : DeriveParts.Used(facts),
             facts is null ? [] : facts.Profile.Assumptions,
-            facts is null ? [] : DeriveParts.Facts(facts, MuscleFacts.Of(facts, ruleset.House is { AcceptsEvenLoad: true })),
+            facts is null ? [] : DeriveParts.Facts(facts, MuscleFacts.Of(facts, ruleset.House is { AcceptsEvenLoad: true } || derived.Movement.AcceptsEvenLoad)),
             facts is null ? null : DeriveParts.Curve(LoadShape.Of(facts)),
             facts is null ? [] : [.. facts.Helping.Select(span => new SpanPart(span.FromDegrees, span.ToDegrees))],
             [.. RatingComparison.Of(ruleset, derived).Select(DeriveParts.Rated)],

@@ -56,6 +56,17 @@ public sealed class DerivedInRulesTests
     }
 
     [Fact]
+    public void An_even_load_may_be_accepted_for_one_movement_alone()
+    {
+        var judgement = With("", "change movement seated leg curl\n  accepts an even load\n\ntake 1 point\n  named long\n  when longest length under load is at least 80%\n");
+        var attribute = judgement.Ruleset.Attributes.Single(attribute => attribute.Name == "longest length under load");
+        FactOrigin Origin(string movement) => judgement.Inferred!.Facts.Fact(judgement.Target("hamstrings").Of(judgement.Movement(movement))!.Row.Index, attribute).Origin;
+
+        Origin("seated leg curl").ShouldBe(FactOrigin.DerivedOnAssumption);
+        Origin("lying leg curl").ShouldBe(FactOrigin.Derived);
+    }
+
+    [Fact]
     public void An_assumed_load_never_beats_a_computed_one()
     {
         var judgement = With("even load", "change criterion stretch\n  reads longest length under load\n  worth 0% at 0%, 100% at 100%\n  unknown is worth 10%\n");

@@ -39,7 +39,6 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
 
     private MovementDeclaration BindOne(StatementSyntax statement, NameSyntax name)
     {
-        NoteLater(statement);
         var like = statement.Find(MovementGrammar.Like);
         var trains = statement.Find(MovementGrammar.Trains);
         // A line that could not be read may have been the one that says what it is like or trains.
@@ -53,6 +52,7 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
             LikeLocation = like is null ? unread : statement.At(like.Content.Span),
             Trains = [.. (trains?.Content ?? []).Select(target => context.Targets.Find(target, statement)).OfType<TargetDefinition>()],
             TrainsLocation = trains is null ? unread : statement.At(trains.Span),
+            AcceptsEvenLoad = statement.Has(HouseGrammar.AcceptsEvenLoad),
             IsWhole = statement.IsWhole && bound.Length == FactBinder.CountOf(statement) && lines.Length == GeometryBinder.CountOf(statement),
             Facts = bound,
             Geometry = lines,
@@ -69,13 +69,5 @@ internal sealed class MovementBinder(BindContext context, InfoBinder info)
         }
 
         return original;
-    }
-
-    private void NoteLater(StatementSyntax statement)
-    {
-        foreach (var line in statement.Lines.Where(line => line.Spec == HouseGrammar.AcceptsEvenLoad))
-        {
-            context.Later.Add("movement: accepts an even load", statement.At(line.Span));
-        }
     }
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using ScoreRules.Answers.Order;
+using ScoreRules.Certainty;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
 using ScoreRules.Statistics.Sensitivity;
@@ -17,9 +18,14 @@ internal static class FirmnessFinder
     /// <summary>The answer.</summary>
     public static FirmnessAnswer Find(AskedHouse asked)
     {
-        var findings = asked.Rankings.Select(ranking => OrderFinder.Find(asked, ranking)).OfType<OrderFinding>().Select(order => Find(asked.Judgement, order));
+        var findings = asked.Rankings.Select(ranking => OrderFinder.Find(asked, ranking)).OfType<OrderFinding>().Select(order => Find(asked.Judgement, order) with { Probability = OftenAhead(asked.Judgement, order) });
         return new FirmnessAnswer(asked.Question, asked.Movement(0), asked.Movement(1), [.. findings]);
     }
+
+    // Ahead by points; what limits decide, no try of points can tell.
+    private static double? OftenAhead(Judgement judgement, OrderFinding order) =>
+        order.Outcome is OrderOutcome.NoOrder || order.IsByTier ? null
+            : HouseCertainty.Of(judgement with { Rankings = [order.Upper.Ranking] }).Targets[0].AheadOf(order.Upper.Row.Movement, order.Lower.Row.Movement);
 
     /// <summary>How firm one order is.</summary>
     public static FirmnessFinding Find(Judgement judgement, OrderFinding order)

@@ -53,5 +53,5 @@ internal static class FirmnessWords
     }
 
     private static ImmutableArray<AnswerLine> Drawn(FirmnessFinding finding) => finding.Probability is not { } probability ? [] :
-        [AnswerLine.Of("How often", $"in {NumberText.Whole(100 * probability)} of 100 draws inside what the authors admit, the order is this", new FiguresPart { Share = probability })];
+        [AnswerLine.Of("How often", $"{CertaintyText.Ahead(probability)}, all varied that the authors admit", new FiguresPart { Share = probability })];
 }

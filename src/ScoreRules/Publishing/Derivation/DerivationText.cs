@@ -51,7 +51,7 @@ public sealed class DerivationText(Judgement judgement)
     {
         MethodText.Print(block, judgement.Ruleset, derived, facts, Gutter);
         CurveText.Print(block, derived, facts);
-        FactTableText.Print(block, facts, MuscleFacts.Of(facts, judgement.Ruleset.House is { AcceptsEvenLoad: true }));
+        FactTableText.Print(block, facts, MuscleFacts.Of(facts, judgement.Ruleset.House is { AcceptsEvenLoad: true } || derived.Movement.AcceptsEvenLoad));
         RatingText.Print(block, RatingComparison.Of(judgement.Ruleset, derived), Gutter);
         InputText.Print(block, facts);
         MissingText.Print(block, facts);
