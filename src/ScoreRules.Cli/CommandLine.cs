@@ -64,6 +64,7 @@ internal static class CommandLine
             RankCommand.Create(screen),
             ExplainCommand.Create(screen),
             AskCommand.Create(screen),
+            ChooseCommand.Create(screen),
             DeriveCommand.Create(screen),
             StudiesCommand.Create(screen),
             ReportCommand.Create(screen),

@@ -68,6 +68,13 @@ public static class Judge
         return judged with { Rankings = [.. judged.Rankings.Where(IsScored)], Findings = [], Accepted = [] };
     }
 
+    /// <summary>The same judgement for one of the house's profiles, whose audience decides which cautions are shown.</summary>
+    /// <param name="before">What was judged.</param>
+    /// <param name="profile">Name of the profile.</param>
+    /// <exception cref="HouseException">The house has no such profile.</exception>
+    public static Judgement For(Judgement before, string profile) =>
+        Again(before with { Profile = Choose(before.Ruleset, profile) }, before.Ruleset, before.Catalogue);
+
     private static Judgement Rank(Judgement judgement, DiagnosticBag findings, bool despiteErrors)
     {
         var ruleset = judgement.Ruleset;

@@ -8,7 +8,7 @@ namespace ScoreRules.AcceptanceTests;
 public sealed class CompletionTests
 {
     [Theory]
-    [InlineData("scorerules ", "check rank explain ask derive studies report teach test publish verify compare new words fix format code completion")]
+    [InlineData("scorerules ", "check rank explain ask choose derive studies report teach test publish verify compare new words fix format code completion")]
     [InlineData("scorerules ex", "explain")]
     [InlineData("scorerules check --f", "--format")]
     [InlineData("scorerules check --format ", "text short json")]

@@ -75,6 +75,9 @@ public sealed record BoundRuleset
     /// <summary>Questions.</summary>
     public ImmutableArray<QuestionDefinition> Questions { get; init; } = [];
 
+    /// <summary>Choices of a few movements that go together.</summary>
+    public ImmutableArray<ChoiceDefinition> Choices { get; init; } = [];
+
     /// <summary>Prose.</summary>
     public ImmutableArray<PhilosophyText> Philosophy { get; init; } = [];
 

@@ -97,10 +97,10 @@ public sealed class RulesetReader
             Studies = new StudyBinder(context, info).Bind(statements),
             Expectations = new ExpectationBinder(context, info).Bind(statements),
             Profiles = new ProfileBinder(context, info).Bind(statements),
+            Choices = new ChoiceBinder(context, info).Bind(statements),
             Questions = new QuestionBinder(context, info).Bind(statements),
             Philosophy = HouseBinder.Prose(statements),
         };
-        new LaterBinder(context, info).Bind(statements);
         OverrideCheck.Report(acting, context.Findings);
         // A ruleset whose first line is lost may have said on which day it was checked.
         if (day is null && !context.Doubts.HasLostHead && statements.All(statement => statement.Spec != HouseGrammar.Ruleset || (statement.IsWhole && !statement.Has(HouseGrammar.Checked))))

@@ -24,6 +24,7 @@ public static class JudgementSchema
         ("derive", Export(OutputContext.Default.DeriveDocument, "What mechanics derives for one movement")),
         ("words", Export(OutputContext.Default.WordsDocument, "The words that a house's text may use")),
         ("test", Export(OutputContext.Default.TestDocument, "What became of a house's expectations")),
+        ("choose", Export(OutputContext.Default.ChooseDocument, "Choices of a few movements that go together")),
         ("ask", Export(OutputContext.Default.AskDocument, "Answers to questions about a house")),
         ("studies", Export(OutputContext.Default.StudiesDocument, "Studies of a house against its principles")),
         ("edition", Export(OutputContext.Default.EditionDocument, "The contents of a published edition")),

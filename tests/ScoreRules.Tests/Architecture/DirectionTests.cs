@@ -8,7 +8,7 @@ namespace ScoreRules.Tests.Architecture;
 public sealed class DirectionTests
 {
     // In this order: a folder uses only what stands above it.
-    private static readonly string[] Judging = ["Statistics", "Mechanics", "Weighting", "Catalogue", "Modelling", "Inference", "Scoring", "Evidence", "Tiering", "Profiles", "Explanation", "Certainty", "Guarding", "Comparing", "Teaching", "Answers", "Publishing", "Mending", "Starting"];
+    private static readonly string[] Judging = ["Statistics", "Mechanics", "Weighting", "Catalogue", "Modelling", "Inference", "Scoring", "Evidence", "Tiering", "Profiles", "Explanation", "Certainty", "Guarding", "Choosing", "Comparing", "Teaching", "Answers", "Publishing", "Mending", "Starting"];
 
     private static readonly string[] Language = ["Text", "Diagnostics", "Syntax", "Formatting", "Overlays", "Binding"];
 
@@ -34,6 +34,11 @@ public sealed class DirectionTests
         foreach (var folder in Language.Where(folder => folder != "Syntax"))
         {
             rows.Add($"ScoreRules.Language.{folder}", "Superpower");
+        }
+
+        foreach (var folder in Judging.Where(folder => folder != "Choosing"))
+        {
+            rows.Add($"ScoreRules.{folder}", "Google.OrTools");
         }
 
         foreach (var folder in Judging.Where(folder => folder != "Publishing"))

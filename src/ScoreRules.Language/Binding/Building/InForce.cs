@@ -27,6 +27,7 @@ internal static class InForce
             Studies = lists.Of(all.Studies),
             Expectations = lists.Of(all.Expectations),
             Profiles = lists.Of(all.Profiles),
+            Choices = lists.Of(all.Choices),
         };
         return kept with { NotInForce = [.. all.NotInForce, .. lists.Without, .. absent.Select(movement => movement.Info)] };
     }

@@ -15,7 +15,7 @@ internal sealed partial class InfoBinder(BindContext context)
     private static readonly ImmutableArray<HeadSpec> Timeless =
         [HouseGrammar.Ruleset, VocabularyGrammar.Attribute, VocabularyGrammar.Muscle, VocabularyGrammar.Target, RuleGrammar.WorkOut];
 
-    private static readonly ImmutableArray<HeadSpec> NotYetDated = [EvidenceGrammar.Evidence, QuestionGrammar.Choose];
+    private static readonly ImmutableArray<HeadSpec> NotYetDated = [EvidenceGrammar.Evidence];
 
     /// <summary>What a statement says about itself.</summary>
     /// <param name="statement">The statement.</param>

@@ -15,4 +15,5 @@ namespace ScoreRules.Publishing.Json;
 [JsonSerializable(typeof(VerifyDocument))]
 [JsonSerializable(typeof(CompareDocument))]
 [JsonSerializable(typeof(AskDocument))]
+[JsonSerializable(typeof(ChooseDocument))]
 internal sealed partial class OutputContext : JsonSerializerContext;
