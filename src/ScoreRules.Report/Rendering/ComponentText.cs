@@ -41,7 +41,7 @@ internal static partial class ComponentText
     [GeneratedRegex(@">[^<]*&quot;[^<]*", RegexOptions.None, 10_000)]
     private static partial Regex QuotedText();
 
-    [GeneratedRegex(@"</li>(?=\s*(<li\b|</[uo]l>))|</t[dh]>(?=\s*(<t[dh]\b|</tr>))|</tr>(?=\s*(<tr\b|</t(body|head|foot)>))", RegexOptions.ExplicitCapture, 10_000)]
+    [GeneratedRegex(@"</li>\s*(?=<li\b|</[uo]l>)|</t[dh]>\s*(?=<t[dh]\b|</tr>)|</tr>\s*(?=<tr\b|</t(body|head|foot)>)", RegexOptions.ExplicitCapture, 10_000)]
     private static partial Regex NeedlessEnd();
 
     [GeneratedRegex(@"></(rect|line|circle|path)>", RegexOptions.ExplicitCapture, 10_000)]
