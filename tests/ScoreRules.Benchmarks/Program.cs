@@ -8,6 +8,7 @@ return args switch
     ["mechanics"] => Own(typeof(MechanicsBenchmarks)),
     ["statistics"] => Own(typeof(StatisticsBenchmarks)),
     ["guard"] => Own(typeof(GuardingBenchmarks)),
+    ["evidence"] => Own(typeof(EvidenceBenchmarks)),
     ["peers"] => Peers(),
     ["cold", .. var tools] => Cold(tools),
     ["all"] => Peers() + Own(OwnParts.All) + Cold([]),
@@ -34,6 +35,6 @@ static int Cold(string[] tools)
 
 static int Usage()
 {
-    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), reading, mechanics, statistics or guard (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
+    Console.Error.WriteLine("Say what to measure: own (our parts, BenchmarkDotNet), reading, mechanics, statistics, guard or evidence (those of one alone), peers (the same work done by others), cold (the tool as a process) or all.");
     return 2;
 }

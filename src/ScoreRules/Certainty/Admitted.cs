@@ -34,7 +34,7 @@ internal sealed class Admitted
     public static Admitted In(BoundRuleset ruleset)
     {
         var all = ruleset.Criteria.Concat<BoundStatement>(ruleset.Calls).Concat(ruleset.Awards).Concat(ruleset.Limits).Concat(ruleset.Places)
-            .Select(statement => (Statement: statement, Chance: Chance(statement.Info.Credence, ruleset))).Where(entry => entry.Chance < 1)
+            .Select(statement => (Statement: statement, Chance: PrincipleStudies.Update(Stated(statement, ruleset), statement, ruleset))).Where(entry => entry.Chance < 1)
             .OrderBy(entry => entry.Statement.Info.Location, Comparer<SourceLocation>.Create(SourceLocation.Compare)).ToList();
         var calls = all.Select(entry => entry.Statement).OfType<CallDefinition>().Skip(MostCalls).ToImmutableArray();
         return new Admitted([.. all.Where(entry => !calls.Contains(entry.Statement))], calls);
@@ -51,6 +51,9 @@ internal sealed class Admitted
 
     /// <summary>The place of a statement among them; -1 for one that is sure.</summary>
     public int PlaceOf(BoundStatement statement) => places.GetValueOrDefault(statement, -1);
+
+    /// <summary>The chance that its author gives a statement, 0 to 1.</summary>
+    public static double Stated(BoundStatement statement, BoundRuleset ruleset) => Chance(statement.Info.Credence, ruleset);
 
     // Silence counts as sure; so does a word that the house gave no number.
     private static double Chance(Credence credence, BoundRuleset ruleset) => credence switch

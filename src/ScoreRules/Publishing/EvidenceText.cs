@@ -1,4 +1,5 @@
 using Humanizer;
+using ScoreRules.Certainty;
 using ScoreRules.Evidence;
 using ScoreRules.Explanation;
 using ScoreRules.Language.Binding;
@@ -97,13 +98,24 @@ internal static class EvidenceText
         NotCountedReason.Percent => "it is told in %, which cannot be turned into points",
         NotCountedReason.NotTrusted => "the house does not trust it at all",
         NotCountedReason.TooUnclear => "too unclear to tell",
-        NotCountedReason.Principle => $"it speaks of a principle, \"{entry.Study.Criterion}\", and not of where one movement stands",
+        NotCountedReason.Principle => $"it speaks of a principle, \"{entry.Study.Criterion}\", and not of where one movement stands{Believed(entry.Study, ruleset)}",
         NotCountedReason.ClassesAlike => $"{entry.Study.Findings[0].First} and {entry.Study.Findings[0].Second} are about the same, so neither gets points for being one",
         _ => "no target ranks both sides of it",
     };
 
     /// <summary>Studies by count and name: "study Fjord-2030", "2 studies".</summary>
     public static string Studies(IReadOnlyList<StudyDefinition> studies) => studies.Count == 1 ? $"study {studies[0].Name}" : "study".ToQuantity(studies.Count);
+
+    private static string Believed(StudyDefinition study, BoundRuleset ruleset)
+    {
+        if (ruleset.Criteria.FirstOrDefault(criterion => PrincipleStudies.Counts(study, criterion, ruleset)) is not { } criterion)
+        {
+            return "";
+        }
+
+        var (before, after) = (Admitted.Stated(criterion, ruleset), PrincipleStudies.Update(Admitted.Stated(criterion, ruleset), criterion, ruleset));
+        return $"; it counts in {CertaintyText.OfHundred(after)} of 100 tries instead of {CertaintyText.OfHundred(before)}";
+    }
 
     private static string AtLeast(double low, string other) => low switch
     {

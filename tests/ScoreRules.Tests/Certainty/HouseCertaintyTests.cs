@@ -106,6 +106,19 @@ public sealed class HouseCertaintyTests
         Printed().ShouldBe(Printed());
     }
 
+    /// <summary>Stated 50 of 100; found slightly (2 points, a lone study off by 3): odds F(2/3) to the rest, 0.7475 (Abramowitz and Stegun 1964, table 26.1). The one criterion left out, the house falls back on it, so a second one shows.</summary>
+    [Theory]
+    [InlineData("weigh it", "more", 0.7475)]
+    [InlineData("weigh it", "less", 0.2525)]
+    [InlineData("show it", "more", 0.5)]
+    public void A_study_of_a_principle_moves_how_far_it_is_believed(string strength, string better, double expected)
+    {
+        var judgement = Judged.Text(StudyHouse.Text("evidence\n  principles may be off by 6 points\n  a lone study adds 3 points of doubt\n\nsay we may be wrong means 50%\n\ncriterion bar-like\n  counts 10\n  reads elbow angle\n  worth 0% at 0°, 100% at 180°\n  we may be wrong\n"
+            + $"\nstudy One\n  compares amounts of bar-like\n  found {better} is slightly better than {(better == "more" ? "less" : "more")}\n  outcome muscle growth\n  {strength}\n", Pair));
+        judgement.HasErrors.ShouldBeFalse(string.Join('\n', judgement.Findings.Select(Language.Diagnostics.DiagnosticText.Short)));
+        PrincipleStudies.Update(0.5, judgement.Ruleset.Criteria[1], judgement.Ruleset).ShouldBe(expected, 1e-4);
+    }
+
     [Theory]
     [InlineData(0.67, "More often than not")]
     [InlineData(0.955, "Almost always")]
