@@ -16,7 +16,7 @@ internal static class Houses
     public static string Root { get; } = FindRoot();
 
     /// <summary>The page of a house with one of its targets: the same parts, quicker to go through.</summary>
-    public static string OneTarget => Pages.GetOrAdd("one target", _ => new Lazy<string>(() => HouseReport.Render(Longreach with { Rankings = [Longreach.Rankings.Single(ranking => ranking.Target.Name == "deltoids")] }))).Value;
+    public static string OneTarget => Pages.GetOrAdd("one target", _ => new Lazy<string>(() => WithTries(Longreach with { Rankings = [Longreach.Rankings.Single(ranking => ranking.Target.Name == "deltoids")] }))).Value;
 
     public static Judgement Longreach => Shipped("longreach");
 
@@ -24,7 +24,7 @@ internal static class Houses
 
     public static Judgement Shipped(string folder) => Once.GetOrAdd(folder, name => new Lazy<Judgement>(() => Judge.Run(HouseFolder.Read(Path.Combine(Root, "rulesets", name))))).Value;
 
-    public static string Page(string folder) => Pages.GetOrAdd(folder, name => new Lazy<string>(() => HouseReport.Render(Shipped(name), slots: null, Certainty.HouseCertainty.Of(Shipped(name))))).Value;
+    public static string Page(string folder) => Pages.GetOrAdd(folder, name => new Lazy<string>(() => WithTries(Shipped(name)))).Value;
 
     /// <summary>Two movements, one of which is named like a script; its house's name and prose are no better.</summary>
     public static Judgement Hostile() => Judge.Run(new HouseSources([new HouseFile("house.rules", $$"""
@@ -63,6 +63,8 @@ internal static class Houses
           steadiness is 4
 
         """, "", IsSpreadsheet: false)], []));
+
+    private static string WithTries(Judgement judgement) => HouseReport.Render(judgement, slots: null, Certainty.HouseCertainty.Of(judgement));
 
     private static string FindRoot()
     {

@@ -33,6 +33,10 @@ public sealed class RenderingTests
     public void Every_house_stays_under_two_megabytes(string house) =>
         System.Text.Encoding.UTF8.GetByteCount(Houses.Page(house)).ShouldBeLessThan(2_000_000);
 
+    [Fact]
+    public void A_list_of_rules_names_a_file_once_running() =>
+        Houses.LongreachPage.ShouldMatch(@"\(<a href=""#r\d+"">house\.rules:\d+</a>\): [^<]+<li>[^<]+\(<a href=""#r\d+"">line \d+</a>\): ");
+
     [Theory]
     [MemberData(nameof(Houses_shipped))]
     public void Nothing_is_asked_of_the_network_and_no_inline_code_is_allowed(string house)
@@ -83,7 +87,7 @@ public sealed class RenderingTests
     {
         var page = Houses.LongreachPage;
         page.ShouldMatch(@"<a href=""#r\d+"">house\.rules:\d+</a>; fact line \d+");
-        page.ShouldContain("): asks &quot;loadability is at most 1&quot;, found loadability 3 of 4");
+        page.ShouldContain("): asks \"loadability is at most 1\", found loadability 3 of 4");
         page.ShouldNotContain("rulesets/");
     }
 
@@ -92,7 +96,7 @@ public sealed class RenderingTests
     {
         var page = Houses.Page("harbour-lane");
         page.ShouldContain("What was changed of the house below");
-        page.ShouldMatch(@"where Longreach says &quot;[^&]+&quot; \(longreach/house\.rules:\d+\)");
+        page.ShouldMatch(@"where Longreach says ""[^""]+"" \(longreach/house\.rules:\d+\)");
     }
 
     [Fact]
@@ -105,7 +109,7 @@ public sealed class RenderingTests
 
     [Fact]
     public void What_is_left_out_keeps_its_reason() =>
-        Houses.LongreachPage.ShouldMatch("Left out\\. &quot;We do not load the neck\\.&quot; It keeps its score, \\d");
+        Houses.LongreachPage.ShouldMatch("Left out\\. \"We do not load the neck\\.\" It keeps its score, \\d");
 
     [Fact]
     public void A_hostile_name_is_text_everywhere()

@@ -1,4 +1,4 @@
-const partsOf = row => new Map(all(".parts li[data-n]", cardOf(row)).map(part => [part.dataset.n, +part.dataset.p]));
+const partsOf = row => new Map(all(".parts li[data-p]", cardOf(row)).map(part => [one("b", part).textContent, +part.dataset.p]));
 const picker = (label, rows, chosen) => {
   const box = make("label", label);
   const select = make("select");

@@ -5,6 +5,7 @@ const printPanel = (target, panel) => {
   const trails = make("label", " With the trails");
   const [largeBox, trailsBox] = [make("input"), make("input")];
   largeBox.type = trailsBox.type = "checkbox";
+  largeBox.checked = one("#large").checked;
   large.prepend(largeBox);
   trails.prepend(trailsBox);
   const go = make("button", "Print", "do");
@@ -15,11 +16,12 @@ const printPanel = (target, panel) => {
     const choice = chosen()[0] || "This list";
     const opened = trailsBox.checked ? all(".trail:not([open])", choice === "The whole edition" ? document : target) : [];
     opened.forEach(trail => { trail.open = true; });
-    if (largeBox.checked) root.dataset.large = "";
+    root.toggleAttribute("data-large", largeBox.checked);
     if (choice !== "The whole edition") { root.dataset.only = ""; root.dataset.print = choice === "This list" ? "list" : "cards"; target.dataset.printed = ""; }
     print();
     opened.forEach(trail => { trail.open = false; });
-    for (const key of ["large", "only", "print"]) delete root.dataset[key];
+    root.toggleAttribute("data-large", one("#large").checked);
+    for (const key of ["only", "print"]) delete root.dataset[key];
     delete target.dataset.printed;
   });
   panel.append(make("h3", "Print"), make("p", "A sheet for the list, and, if you like, one for each movement. Cautions and the edition stand on every sheet."), scope, options, make("p"), go);

@@ -22,6 +22,9 @@ all("input[name=theme]").forEach(input => input.addEventListener("change", () =>
   if (input.value) root.dataset.theme = input.value; else delete root.dataset.theme;
 }));
 
+// Kept for this visit only, and by no other page.
+one("#large").addEventListener("change", event => { root.toggleAttribute("data-large", event.target.checked); });
+
 const reveal = () => {
   const place = location.hash && document.getElementById(decodeURIComponent(location.hash.slice(1)));
   for (let at = place; at; at = at.parentElement) if (at.localName === "details") at.open = true;

@@ -6,7 +6,7 @@ namespace ScoreRules.Report.Rendering;
 internal static class Asset
 {
     private static readonly ImmutableArray<string> StyleParts = ["base.css", "front.css", "ladder.css", "card.css", "tools.css", "print.css"];
-    private static readonly ImmutableArray<string> ScriptParts = ["start.js", "find.js", "filter.js", "compare.js", "guess.js", "print.js"];
+    private static readonly ImmutableArray<string> ScriptParts = ["start.js", "find.js", "filter.js", "compare.js", "guess.js", "sort.js", "print.js"];
 
     /// <summary>All styles, in order, without the tokens.</summary>
     public static string Styles { get; } = string.Concat(StyleParts.Select(Read));

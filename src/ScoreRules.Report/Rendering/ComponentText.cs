@@ -25,10 +25,25 @@ internal static partial class ComponentText
     }
 
     // A plus and a blank that does not break need no escape in UTF-8, nor do line starts of components their blanks; line ends inside
-    // rule text are escaped, so none of those is touched.
-    private static string Shorter(string html) =>
-        LineStart().Replace(html, "\n").Replace("&#xA0;", "\u00a0", StringComparison.Ordinal).Replace("&#x2B;", "+", StringComparison.Ordinal);
+    // rule text are escaped, so none of those is touched. HTML ends items and cells by itself, and SVG shapes can end themselves.
+    private static string Shorter(string html)
+    {
+        var plain = LineStart().Replace(html, "\n").Replace("&#xA0;", "\u00a0", StringComparison.Ordinal).Replace("&#x2B;", "+", StringComparison.Ordinal);
+        return ShapeEnd().Replace(NeedlessEnd().Replace(QuotedText().Replace(plain, Unquote), ""), "/>");
+    }
+
+    // Outside tags a quotation mark is a sign like any other; the renderer leaves no ">" inside a tag.
+    private static string Unquote(Match text) => text.Value.Replace("&quot;", "\"", StringComparison.Ordinal);
 
     [GeneratedRegex(@"\n\s+", RegexOptions.None, 10_000)]
     private static partial Regex LineStart();
+
+    [GeneratedRegex(@">[^<]*&quot;[^<]*", RegexOptions.None, 10_000)]
+    private static partial Regex QuotedText();
+
+    [GeneratedRegex(@"</li>\s*(?=<li\b|</[uo]l>)|</t[dh]>\s*(?=<t[dh]\b|</tr>)|</tr>\s*(?=<tr\b|</t(body|head|foot)>)", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex NeedlessEnd();
+
+    [GeneratedRegex(@"></(rect|line|circle|path)>", RegexOptions.ExplicitCapture, 10_000)]
+    private static partial Regex ShapeEnd();
 }

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using ScoreRules.Answers.Audit;
 using ScoreRules.Language.Binding;
 using ScoreRules.Tiering;
 
@@ -16,6 +17,7 @@ public sealed class TargetView
         Cards = [.. ranking.Placements.Select(placement => placement.Row).Concat(ranking.LeftOut.Select(row => row.Row)).Select(row => new CardView(this, report.Explainer.Explain(ranking, row.Movement)!))];
         var ranked = Cards.Where(card => card.Placement is not null).ToLookup(card => card.Placement!.Tier.Index);
         Tiers = [.. report.Ruleset.Tiers.Select((tier, i) => new TierView(tier, i == 0 ? null : report.Ruleset.Tiers[i - 1], report.Shading.Of(tier), [.. ranked[tier.Index]]))];
+        NowhereWorse = Dominance.In([.. Cards.Where(card => card.Placement is not null).Select(card => card.Explained)]).ToLookup(pair => pair.Better.Row.Index);
         Widest = Math.Max(1, Cards.SelectMany(card => card.Bars).Select(bar => Math.Abs(bar.Points)).DefaultIfEmpty(1).Max());
     }
 
@@ -36,6 +38,9 @@ public sealed class TargetView
 
     /// <summary>The largest part of any card, in points: bars of all cards share it as their scale.</summary>
     public double Widest { get; }
+
+    /// <summary>By row: better placed movements that its own equals or beats on every criterion and award.</summary>
+    public ILookup<int, DominanceFinding> NowhereWorse { get; }
 
     /// <summary>The target.</summary>
     public TargetDefinition Target => Ranking.Target;

@@ -55,7 +55,8 @@ internal static class AuditWords
             new FiguresPart { Movement = better, Other = above, Points = tested.Better.Score, PointsBefore = tested.Above.Score, Rule = JsonParts.Rule(tested.Claim.Study.Info) });
     }
 
-    private static string Cause(DominanceFinding pair) => pair switch
+    /// <summary>What put a movement below another that is nowhere better, as a sentence.</summary>
+    public static string Cause(DominanceFinding pair) => pair switch
     {
         { Cause: PlaceDefinition place } => $"A personal judgement does that ({place.Info.Location}){Why(place)}",
         { Cause: { } limit } => $"{Capital(limit.Info.Title)} does that ({limit.Info.Location}){Why(limit)}",
