@@ -1,7 +1,7 @@
 using System.Collections.Immutable;
+using ScoreRules.Catalogue;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Text;
-using ScoreRules.Catalogue;
 using ScoreRules.Tiering;
 
 namespace ScoreRules.Choosing;

@@ -8,7 +8,7 @@ namespace ScoreRules.Tests.Catalogue;
 public sealed class RowSetTests
 {
     private static readonly Gen<(int Size, HashSet<int> Left, HashSet<int> Right)> Pairs =
-        Gen.Int[1, 200].SelectMany(size => Gen.Select(Gen.Const(size), Gen.Int[0, size - 1].HashSet[0, size], Gen.Int[0, size - 1].HashSet[0, size]));
+        Gen.Int[1, 200].SelectMany(size => Gen.Select(Gen.Const(size), Gen.Int[0, size - 1].Array[0, size].Select(all => all.ToHashSet()), Gen.Int[0, size - 1].Array[0, size].Select(all => all.ToHashSet())));
 
     [Fact]
     public void Joining_sets_of_rows_agrees_with_sets_of_numbers() => Pairs.Sample(pair =>
