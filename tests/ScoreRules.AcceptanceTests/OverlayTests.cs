@@ -33,7 +33,7 @@ public sealed class OverlayTests
 
         json.RootElement.GetProperty("ruleset").GetProperty("judgedFor").GetString().ShouldBe("2032-06-01");
         json.RootElement.GetProperty("ruleset").GetProperty("buildsOn")[0].GetProperty("name").GetString().ShouldBe("Longreach");
-        json.RootElement.GetProperty("changes").EnumerateArray().Count(change => change.GetProperty("dropped").GetBoolean()).ShouldBe(22);
+        json.RootElement.GetProperty("changes").EnumerateArray().Count(change => change.GetProperty("dropped").GetBoolean()).ShouldBe(23);
         json.RootElement.GetProperty("notInForce").EnumerateArray().Single().GetProperty("title").GetString()!.ShouldContain("press comes later");
     }
 
