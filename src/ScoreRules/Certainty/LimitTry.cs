@@ -1,4 +1,3 @@
-using ScoreRules.Inference;
 using ScoreRules.Language.Binding;
 using ScoreRules.Tiering;
 
@@ -8,26 +7,35 @@ namespace ScoreRules.Certainty;
 internal sealed class LimitTry
 {
     private readonly (LimitDefinition Limit, int Place)[] limits;
-    private readonly int row;
+    private readonly int position;
     private readonly int shift;
     private readonly int judgement;
 
     /// <summary>The limits of a house for a placement.</summary>
-    public LimitTry(BoundRuleset ruleset, Placement placement, Admitted admitted)
+    /// <param name="ruleset">The house.</param>
+    /// <param name="placement">The placement.</param>
+    /// <param name="position">Its position among the rows of which it is told where limits act.</param>
+    /// <param name="admitted">The doubtful statements.</param>
+    public LimitTry(BoundRuleset ruleset, Placement placement, int position, Admitted admitted)
     {
+        this.position = position;
         limits = [.. ruleset.Limits.Select(limit => (limit, admitted.PlaceOf(limit)))];
-        row = placement.Row.Index;
         shift = placement.Judgement?.Shift ?? 0;
         judgement = placement.Judgement is { } place ? admitted.PlaceOf(place) : -1;
     }
 
     /// <summary>The tier after them.</summary>
-    public int Apply(int before, ReadOnlySpan<bool> right, InferenceResult inferred, int last)
+    /// <param name="before">The tier that points give.</param>
+    /// <param name="right">Which doubtful statements are in force.</param>
+    /// <param name="acting">By limit and position: whether it acts there.</param>
+    /// <param name="last">The worst tier.</param>
+    public int Apply(int before, ReadOnlySpan<bool> right, bool[][] acting, int last)
     {
         var (cap, floor) = (0, int.MaxValue);
-        foreach (var (limit, place) in limits)
+        for (var i = 0; i < limits.Length; i++)
         {
-            if ((place < 0 || right[place]) && inferred.Outcome(limit).Effective.Contains(row))
+            var (limit, place) = limits[i];
+            if ((place < 0 || right[place]) && acting[i][position])
             {
                 cap = limit.IsCap ? Math.Max(cap, limit.Tier.Index) : cap;
                 floor = limit.IsCap ? floor : Math.Min(floor, limit.Tier.Index);

@@ -14,6 +14,7 @@ internal sealed class TargetTally
     private readonly ImmutableArray<Placement> placements;
     private readonly TierRule tiers;
     private readonly LimitTry[] limits;
+    private readonly ActingRows acting;
     private readonly int last;
     private readonly int[][] tierCounts;
     private readonly int[][] rankCounts;
@@ -28,7 +29,8 @@ internal sealed class TargetTally
         placements = ranking.Placements;
         tiers = new TierRule(ruleset.Tiers);
         last = ruleset.Tiers.Length - 1;
-        limits = [.. placements.Select(placement => new LimitTry(ruleset, placement, admitted))];
+        limits = [.. placements.Select((placement, position) => new LimitTry(ruleset, placement, position, admitted))];
+        acting = new ActingRows(ruleset.Limits, placements.Select(placement => placement.Row));
         tierCounts = Table(placements.Length, ruleset.Tiers.Length);
         rankCounts = Table(placements.Length, placements.Length);
         ahead = Table(placements.Length, placements.Length);
@@ -46,11 +48,12 @@ internal sealed class TargetTally
     {
         own.CopyTo(rising, 0);
         Array.Sort(rising);
+        var holding = acting.In(inferred);
         for (var i = 0; i < own.Length; i++)
         {
             var gap = own[i] - benchmark;
             var better = tiers.DependsOnOthers ? rising.Length - Above(own[i]) : 0;
-            var tier = limits[i].Apply(tiers.Of(own[i], gap, better, own.Length).Index, right, inferred, last);
+            var tier = limits[i].Apply(tiers.Of(own[i], gap, better, own.Length).Index, right, holding, last);
             tierCounts[i][tier]++;
             gaps[i][Bin(gap)]++;
             order[i] = (tier, -own[i], i);

@@ -13,6 +13,7 @@ internal sealed class TargetTries
     private readonly CriterionTable criteria;
     private readonly Admitted admitted;
     private readonly (AwardDefinition Award, int Place)[] awards;
+    private readonly ActingRows acting;
     private readonly PlaceChain chain;
     private readonly TargetNoise? noise;
     private readonly double[] moved;
@@ -25,6 +26,7 @@ internal sealed class TargetTries
         this.admitted = admitted;
         criteria = CriterionTable.Of(judgement, scores, evidence, admitted);
         awards = [.. judgement.Ruleset.Awards.Select(award => (award, admitted.PlaceOf(award)))];
+        acting = new ActingRows(judgement.Ruleset.Awards, evidence.Rows);
         chain = PlaceChain.Of(judgement.Ruleset, evidence.Rows);
         noise = TargetNoise.Of(judgement.Ruleset, evidence);
         moved = new double[evidence.Belief?.Places.Length ?? 0];
@@ -39,16 +41,17 @@ internal sealed class TargetTries
     public void Next(Generator generator, ReadOnlySpan<bool> right, InferenceResult inferred, double[] scores)
     {
         criteria.Fill(generator, right, scores);
-        foreach (var (award, place) in awards)
+        var gets = acting.In(inferred);
+        for (var i = 0; i < awards.Length; i++)
         {
-            var points = UncertainDraw.Next(award.Amount, generator);
-            if (place < 0 || right[place])
+            var points = UncertainDraw.Next(awards[i].Award.Amount, generator);
+            if (awards[i].Place < 0 || right[awards[i].Place])
             {
-                Give(points, inferred.Outcome(award), scores);
+                Give(points, gets[i], scores);
             }
         }
 
-        SetPlaces(right);
+        right.CopyTo(inForce);
         chain.Set(scores, IsInForce);
         Weigh(scores);
         noise?.Add(generator, scores);
@@ -56,17 +59,15 @@ internal sealed class TargetTries
         chain.Follow(scores, IsTested, IsInForce);
     }
 
-    private void SetPlaces(ReadOnlySpan<bool> right) => right.CopyTo(inForce);
-
     private bool IsInForce(PlaceDefinition place) => admitted.PlaceOf(place) is var at && (at < 0 || inForce[at]);
 
     private bool IsTested(int place) => evidence.Movements[place].IsTested;
 
-    private void Give(double points, RuleOutcome outcome, double[] scores)
+    private static void Give(double points, bool[] gets, double[] scores)
     {
         for (var i = 0; i < scores.Length; i++)
         {
-            scores[i] += outcome.Effective.Contains(evidence.Rows[i].Index) ? points : 0;
+            scores[i] += gets[i] ? points : 0;
         }
     }
 
