@@ -1,5 +1,4 @@
 using System.CommandLine;
-using ScoreRules.Certainty;
 using ScoreRules.Cli.Files;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Guarding;
@@ -36,7 +35,7 @@ internal static class PublishCommand
                 return Refuse(screen, judgement, typed);
             }
 
-            var request = new EditionRequest(parsed.GetValue(bare) ? null : judged => HouseReport.Render(judged, slots: null, HouseCertainty.Of(judged))) { Date = parsed.GetValue(date), Name = parsed.GetValue(name) };
+            var request = new EditionRequest(parsed.GetValue(bare) ? null : (judged, certainty) => HouseReport.Render(judged, slots: null, certainty)) { Date = parsed.GetValue(date), Name = parsed.GetValue(name) };
             return Write(screen, EditionPress.Make(judgement, request), shelf, parsed.GetValue(replace));
         });
         return command;

@@ -1,7 +1,6 @@
 using System.Collections.Immutable;
 using System.CommandLine;
 using System.Text;
-using ScoreRules.Certainty;
 using ScoreRules.Cli.Files;
 using ScoreRules.Cli.Terminal;
 using ScoreRules.Houses;
@@ -39,7 +38,7 @@ internal static class VerifyCommand
             throw new HouseException($"\"{typed}\" holds no edition: no folder in it has a file \"{EditionFile.Contents}\". scorerules publish HOUSE --out {typed} makes one.");
         }
 
-        var proofs = names.Select(name => (Files: FolderFiles.Read(name), Name: name)).Select(edition => (edition.Files.Count, Proof: EditionProof.Check(edition.Name, edition.Files, judgement => HouseReport.Render(judgement, slots: null, HouseCertainty.Of(judgement))))).ToList();
+        var proofs = names.Select(name => (Files: FolderFiles.Read(name), Name: name)).Select(edition => (edition.Files.Count, Proof: EditionProof.Check(edition.Name, edition.Files, (judgement, certainty) => HouseReport.Render(judgement, slots: null, certainty)))).ToList();
         ImmutableArray<string> list = isOne || proofs.Any(proof => !proof.Proof.Faults.IsEmpty) ? [] : ListFaults(typed);
         Print(screen, proofs, list, format);
         return list.IsEmpty && proofs.TrueForAll(proof => proof.Proof.Faults.IsEmpty) ? ExitCode.Fine : ExitCode.Findings;

@@ -41,20 +41,21 @@ public static class EditionPress
     /// <param name="named">The day that whoever published it named; null for the house's own.</param>
     /// <param name="date">The day of the edition.</param>
     /// <param name="page">Makes the web page; null without one.</param>
-    internal static ImmutableArray<EditionFile> Files(HouseSources frozen, DateOnly? named, DateOnly date, Func<Judgement, string>? page)
+    internal static ImmutableArray<EditionFile> Files(HouseSources frozen, DateOnly? named, DateOnly date, Func<Judgement, HouseCertainty, string>? page)
     {
         var judgement = Judge.Run(frozen, profile: null, named);
+        var certainty = HouseCertainty.Of(judgement);
         List<EditionFile> files =
         [
             .. FrozenHouse.Files(frozen),
-            EditionFile.Of(EditionFile.Json, JudgementJson.Rank(judgement, judgement.Rankings, HouseCertainty.Of(judgement))),
+            EditionFile.Of(EditionFile.Json, JudgementJson.Rank(judgement, judgement.Rankings, certainty)),
             EditionFile.Of(EditionFile.Sheet, new RankingCsv(judgement).Print(judgement.Rankings)),
             EditionFile.Of(EditionFile.Markdown, new RankingMarkdown(judgement).Print(judgement.Rankings)),
             EditionFile.Of(EditionFile.Expectations, JudgementJson.Test(judgement)),
         ];
         if (page is not null)
         {
-            files.Add(EditionFile.Of(EditionFile.Page, page(judgement)));
+            files.Add(EditionFile.Of(EditionFile.Page, page(judgement, certainty)));
         }
 
         ImmutableArray<EditionFilePart> parts = [.. files.OrderBy(file => file.Path, StringComparer.Ordinal).Select(file => new EditionFilePart(file.Path, file.Layer, file.Bytes.Length, file.Sha256))];

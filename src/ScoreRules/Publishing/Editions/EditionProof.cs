@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using ScoreRules.Certainty;
 using ScoreRules.Guarding;
 using ScoreRules.Houses;
 using ScoreRules.Publishing.Json;
@@ -12,8 +13,8 @@ public static class EditionProof
     /// <summary>What is wrong with an edition.</summary>
     /// <param name="place">Its folder, for messages.</param>
     /// <param name="found">All files in it.</param>
-    /// <param name="page">Makes the web page of a judgement.</param>
-    public static VerifiedPart Check(string place, IReadOnlyDictionary<string, byte[]> found, Func<Judgement, string> page)
+    /// <param name="page">Makes the web page of a judgement and how sure it is.</param>
+    public static VerifiedPart Check(string place, IReadOnlyDictionary<string, byte[]> found, Func<Judgement, HouseCertainty, string> page)
     {
         if (!found.TryGetValue(EditionFile.Contents, out var bytes))
         {
@@ -66,7 +67,7 @@ public static class EditionProof
         return faults;
     }
 
-    private static IEnumerable<string> Judged(EditionDocument contents, IReadOnlyDictionary<string, byte[]> found, HashSet<string> touched, Func<Judgement, string> page)
+    private static IEnumerable<string> Judged(EditionDocument contents, IReadOnlyDictionary<string, byte[]> found, HashSet<string> touched, Func<Judgement, HouseCertainty, string> page)
     {
         var date = EditionContents.Day(contents.Date)!.Value;
         var frozen = FrozenHouse.Read(contents.Files.Where(file => file.Layer is not null).Select(file => new EditionFile(file.Path, found[file.Path]) { Layer = file.Layer }), [.. contents.Ruleset.BuildsOn.Select(below => below.Name)]);

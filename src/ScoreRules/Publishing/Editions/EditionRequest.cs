@@ -1,8 +1,10 @@
+using ScoreRules.Certainty;
+
 namespace ScoreRules.Publishing.Editions;
 
 /// <summary>What is wanted of an edition.</summary>
-/// <param name="Page">Makes the web page of a judgement; null for an edition without one.</param>
-public sealed record EditionRequest(Func<Judgement, string>? Page)
+/// <param name="Page">Makes the web page of a judgement and how sure it is; null for an edition without one.</param>
+public sealed record EditionRequest(Func<Judgement, HouseCertainty, string>? Page)
 {
     /// <summary>The day, when whoever publishes names one; null for the house's own.</summary>
     public DateOnly? Date { get; init; }
