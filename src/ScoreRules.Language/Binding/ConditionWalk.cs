@@ -16,6 +16,9 @@ public static class ConditionWalk
         _ => [condition],
     };
 
+    /// <summary>Whether a condition asks who somebody is, and so protects people.</summary>
+    public static bool AsksWho(Condition condition) => Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
+
     /// <summary>Keys of the called facts and recipes that a condition rests on.</summary>
     internal static IEnumerable<string> Names(Condition condition) => Tests(condition).Select(test => test switch
     {

@@ -17,7 +17,7 @@ internal sealed class CallVariants(BoundRuleset ruleset, InferenceResult whole, 
     public InferenceResult Of(ReadOnlySpan<bool> right) => At(Missing(right));
 
     /// <summary>Which doubtful calls are not in force, a bit each.</summary>
-    public int Missing(ReadOnlySpan<bool> right)
+    private int Missing(ReadOnlySpan<bool> right)
     {
         var missing = 0;
         for (var i = 0; i < calls.Length; i++)
@@ -30,7 +30,7 @@ internal sealed class CallVariants(BoundRuleset ruleset, InferenceResult whole, 
 
     /// <summary>What is found without some of them.</summary>
     /// <param name="missing">A bit each.</param>
-    public InferenceResult At(int missing)
+    private InferenceResult At(int missing)
     {
         if (!made.TryGetValue(missing, out var found))
         {

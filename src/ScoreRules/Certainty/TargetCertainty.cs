@@ -22,6 +22,10 @@ public sealed record TargetCertainty(TargetRanking Ranking, int Tries, Immutable
         where Math.Abs(Ahead[i][j] - 0.5) <= Even
         select (Placements[i], Placements[j]);
 
+    /// <summary>The movements that one of the placements is not really different from, in the order of the ranking.</summary>
+    public IEnumerable<PlacementCertainty> Beside(PlacementCertainty one) =>
+        NotReallyDifferent().Where(pair => pair.First == one || pair.Second == one).Select(pair => pair.First == one ? pair.Second : pair.First);
+
     /// <summary>How often one movement is ahead of another; null when one of them is not ranked.</summary>
     public double? AheadOf(Movement first, Movement second) =>
         PlaceOf(first) is { } i && PlaceOf(second) is { } j ? Ahead[i][j] : null;

@@ -28,8 +28,7 @@ internal static class BetweenStudies
         return claim with { Deviation = Math.Sqrt(variance / claim.Study.Trust / claim.Covered), BetweenStudies = between, Repeats = repeated ? alike.Count : 1 };
     }
 
-    private static (string, string, Language.StudyDesign) Sort(StudyClaim claim) =>
-        string.CompareOrdinal(claim.First, claim.Second) < 0 ? (claim.First, claim.Second, claim.Study.Design) : (claim.Second, claim.First, claim.Study.Design);
+    private static ((string, string) Sides, Language.StudyDesign Design) Sort(StudyClaim claim) => (Sides.Of(claim.First, claim.Second), claim.Study.Design);
 
-    private static double Turned(StudyClaim claim) => string.CompareOrdinal(claim.First, claim.Second) < 0 ? claim.Low : -claim.Low;
+    private static double Turned(StudyClaim claim) => Sides.IsInOrder(claim.First, claim.Second) ? claim.Low : -claim.Low;
 }

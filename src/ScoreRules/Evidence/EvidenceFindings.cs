@@ -1,7 +1,6 @@
 using ScoreRules.Language;
 using ScoreRules.Language.Binding;
 using ScoreRules.Language.Diagnostics;
-using ScoreRules.Language.Text;
 
 namespace ScoreRules.Evidence;
 
@@ -62,11 +61,12 @@ public static class EvidenceFindings
 
     private static void ReportMixedDesigns(EvidenceTable table, DiagnosticBag findings)
     {
+        var told = new HashSet<StudyDefinition>(ReferenceEqualityComparer.Instance);
         var claims = table.Targets.SelectMany(target => target.Claims).Where(claim => claim.Lines.Any(line => line.Unit == "sd"));
-        foreach (var pair in claims.GroupBy(claim => string.CompareOrdinal(claim.First, claim.Second) < 0 ? (claim.First, claim.Second) : (claim.Second, claim.First)))
+        foreach (var pair in claims.GroupBy(claim => Sides.Of(claim.First, claim.Second)))
         {
             var (within, between) = (pair.FirstOrDefault(claim => claim.Study.Design == StudyDesign.WithinPerson), pair.FirstOrDefault(claim => claim.Study.Design == StudyDesign.BetweenGroups));
-            if (within is not null && between is not null && findings.ToSorted().All(finding => finding.Code != "SR6013" || SourceLocation.Compare(finding.Location, within.Study.Info.Location) != 0))
+            if (within is not null && between is not null && told.Add(within.Study))
             {
                 findings.Add(new Diagnostic("SR6013", Severity.Warning, $"Standard deviations within people and between groups are weighed side by side for {pair.Key.Item1} and {pair.Key.Item2}", new Label(within.Study.Info.Location, "within person"))
                 {

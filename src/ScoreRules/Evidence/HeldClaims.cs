@@ -57,8 +57,7 @@ internal sealed class HeldClaims(DiagnosticBag findings)
 
         var (first, second) = (places.IndexOf(claim.Terms[0].Score), places.IndexOf(claim.Terms[1].Score));
         var margin = claim.Sense == StudySense.Measured ? 0 : Math.Max(claim.Low, -claim.High);
-        var firstIsBetter = double.IsFinite(claim.Low) && (claim.Sense == StudySense.AtLeast || claim.Low >= 0);
-        return margin < 0 ? null : firstIsBetter ? new HeldOrder(first, second, margin) : new HeldOrder(second, first, margin);
+        return margin < 0 ? null : claim.Direction > 0 ? new HeldOrder(first, second, margin) : new HeldOrder(second, first, margin);
     }
 
     private void Release(List<(int Claim, HeldOrder Order)> deciding, ImmutableArray<StudyClaim> claims)

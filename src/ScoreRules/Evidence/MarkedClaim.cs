@@ -15,7 +15,7 @@ public sealed record MarkedClaim(TargetDefinition Target, StudyClaim Claim, doub
     private const double Level = 0.5;
 
     /// <summary>1 when the study found the first side better, -1 the second, 0 when it found no difference.</summary>
-    public int Direction => Claim.Sense == StudySense.Within ? 0 : Math.Sign(double.IsFinite(Claim.Low) && (Claim.Sense == StudySense.AtLeast || Claim.Low > 0) ? Math.Max(Claim.Low, double.Epsilon) : double.IsFinite(Claim.High) ? -1 : 0);
+    public int Direction => Claim.Direction;
 
     /// <summary>How the principles fare against it.</summary>
     public ClaimMark Mark => Of(PrincipleLead);

@@ -22,7 +22,7 @@ internal sealed class PlaceChain
     public static PlaceChain Of(BoundRuleset ruleset, ImmutableArray<PlacementRow> rows)
     {
         var open = ruleset.Places.Where(place => place.Other is not null).Select(place => (Place: place, Moved: Find(place.Movement, rows), By: Find(place.Other!, rows)))
-            .Where(step => step.Moved >= 0 && step.By >= 0 && Reaches(step.Place.Info, rows[step.Moved]))
+            .Where(step => step.Moved >= 0 && step.By >= 0 && ScopeResolution.Reaches(step.Place.Info, rows[step.Moved]))
             .OrderBy(step => step.Moved).ToList();
         var ordered = ImmutableArray.CreateBuilder<(PlaceDefinition, int, int)>(open.Count);
         while (open.FindIndex(step => open.TrueForAll(other => other.Moved != step.By || other.Moved == step.Moved)) is >= 0 and var next)
@@ -100,7 +100,4 @@ internal sealed class PlaceChain
 
         return -1;
     }
-
-    private static bool Reaches(StatementInfo info, PlacementRow row) =>
-        (info.OnlyFor.IsEmpty || info.OnlyFor.Any(entry => ScopeResolution.Covers(entry, row))) && !info.ExceptFor.Any(entry => ScopeResolution.Covers(entry, row));
 }

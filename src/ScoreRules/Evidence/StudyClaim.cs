@@ -34,6 +34,9 @@ public sealed record StudyClaim(StudyDefinition Study, string First, string Seco
     /// <summary>Whether regions went opposite ways, so that the least differences of both stand for them.</summary>
     public bool IsSplit { get; init; }
 
+    /// <summary>1 when it speaks for the first side, -1 for the second, 0 when it found no difference.</summary>
+    public int Direction => Sense == StudySense.Within ? 0 : double.IsFinite(Low) && (Sense == StudySense.AtLeast || Low >= 0) ? 1 : -1;
+
     /// <summary>Whether it speaks of a movement itself.</summary>
     /// <param name="place">Place among the rows of the target.</param>
     public bool Tests(int place) => Terms.Any(term => term.Score == place);

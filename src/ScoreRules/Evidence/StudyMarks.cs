@@ -27,8 +27,8 @@ public static class StudyMarks
         var byTarget = rows.ToLookup(row => row.Target.Index);
         return
         [
-            .. ruleset.Targets.SelectMany(target => studies.SelectMany(study => reader.Claims(study, target, [.. byTarget[target.Index]])
-                .Select(claim => Mark(claim, target, [.. byTarget[target.Index]], scores, Others(study))))),
+            .. ruleset.Targets.Select(target => (Target: target, Rows: byTarget[target.Index].ToImmutableArray()))
+                .SelectMany(of => studies.SelectMany(study => reader.Claims(study, of.Target, of.Rows).Select(claim => Mark(claim, of.Target, of.Rows, scores, Others(study))))),
         ];
     }
 

@@ -30,12 +30,12 @@ internal sealed class StudyReader(BoundRuleset ruleset, EvidenceDefinition? evid
     /// <summary>What a study that may count says in a target; empty when it says nothing there.</summary>
     public IEnumerable<StudyClaim> Claims(StudyDefinition study, TargetDefinition target, ImmutableArray<PlacementRow> rows)
     {
-        if (!Reaches(study.Info, target))
+        if (!ScopeResolution.Reaches(study.Info, target))
         {
             return [];
         }
 
-        var pairs = study.Findings.Where(finding => finding.Amount is not null).GroupBy(Pair).Select(pair => Claim(study, [.. pair], target, rows)).OfType<StudyClaim>().ToList();
+        var pairs = study.Findings.Where(finding => finding.Amount is not null).GroupBy(finding => Sides.Of(finding.First, finding.Second)).Select(pair => Claim(study, [.. pair], target, rows)).OfType<StudyClaim>().ToList();
         var arms = pairs.SelectMany(claim => new[] { claim.First, claim.Second }).Distinct(StringComparer.Ordinal).Count();
 
         // All pairs of k arms tell k - 1 things, not k (k - 1) / 2: each counts for less (Ruecker 2012, Research Synthesis Methods 3:312).
@@ -80,10 +80,4 @@ internal sealed class StudyReader(BoundRuleset ruleset, EvidenceDefinition? evid
         var value = movement.Facts[attribute.Index].Value;
         return value.IsKnown && value.Codes is [var only] && only == attribute.CodeOf(word);
     }
-
-    private static bool Reaches(StatementInfo info, TargetDefinition target) =>
-        (info.OnlyFor.IsEmpty || info.OnlyFor.Any(entry => ScopeResolution.Covers(entry, target))) && !info.ExceptFor.Any(entry => ScopeResolution.Covers(entry, target));
-
-    private static (string, string) Pair(StudyFinding finding) =>
-        string.CompareOrdinal(finding.First, finding.Second) < 0 ? (finding.First, finding.Second) : (finding.Second, finding.First);
 }

@@ -42,9 +42,11 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
     /// <summary>The explanation of a movement in a target; null when it is not ranked there.</summary>
     public PlacementExplanation? Explain(TargetRanking ranking, Movement movement)
     {
-        var (placement, leftOut) = indexes.GetValue(ranking, made => new PlacementIndex(made)).Find(movement);
+        var (placement, leftOut) = IndexOf(ranking).Find(movement);
         return (placement?.Row ?? leftOut?.Row) is { } row ? Explain(ranking, row, placement, leftOut) : null;
     }
+
+    private PlacementIndex IndexOf(TargetRanking ranking) => indexes.GetValue(ranking, made => new PlacementIndex(made));
 
     /// <summary>Cautions shown for a row, most serious first.</summary>
     public ImmutableArray<ShownCaution> CautionsOf(PlacementRow row) =>
@@ -69,7 +71,7 @@ public sealed class Explainer(BoundRuleset ruleset, InferenceResult inferred, Sc
             PrincipleScore = scores.Principle[row.Index],
             Evidence = Evidence?.Of(row),
             BenchmarkMoved = ranking.Benchmark is { } benchmark ? Evidence?.Of(benchmark) : null,
-            OnPrinciple = OnPrinciple.FirstOrDefault(alone => alone.Target.Index == row.Target.Index)?.Of(row.Movement),
+            OnPrinciple = OnPrinciple.FirstOrDefault(alone => alone.Target.Index == row.Target.Index) is { } alone ? IndexOf(alone).Find(row.Movement).Placement : null,
             Rules = [.. rules.Select(rule => Rule(rule.Rule, rule.Outcome, row))],
         };
         return WithReasons(explained, ranking.Benchmark);

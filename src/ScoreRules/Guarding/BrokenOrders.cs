@@ -22,8 +22,8 @@ internal static class BrokenOrders
 
     private static void Report(StudyClaim claim, TargetRanking ranking, DiagnosticBag findings)
     {
-        var firstIsBetter = double.IsFinite(claim.Low) && (claim.Sense == StudySense.AtLeast || claim.Low >= 0);
-        var (better, worse) = (Of(ranking, firstIsBetter ? claim.First : claim.Second), Of(ranking, firstIsBetter ? claim.Second : claim.First));
+        var (first, second) = (Of(ranking, claim.First), Of(ranking, claim.Second));
+        var (better, worse) = claim.Direction > 0 ? (first, second) : (second, first);
         if (better is null || worse is null || better.Rank <= worse.Rank)
         {
             return;

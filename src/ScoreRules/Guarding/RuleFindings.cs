@@ -39,5 +39,5 @@ public static class RuleFindings
 
     private static bool IsJudged(BoundStatement statement) =>
         statement.Info.Location.Source.IsOwn && ConditionOf(statement) is { } condition
-        && !ConditionWalk.Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
+        && !ConditionWalk.AsksWho(condition);
 }

@@ -69,6 +69,9 @@ internal static class EvidenceText
         return $"{whose}: {said}{(Rounding.Printed(moved, 1) == 0 || reason.IsBenchmarks ? "" : $"; {NumberText.Signed(-moved)} of it because the benchmark moved")}";
     }
 
+    /// <summary>How principles fare against a study.</summary>
+    public static string Word(ClaimMark mark) => mark switch { ClaimMark.Hit => "agrees", ClaimMark.Level => "level", _ => "differs" };
+
     /// <summary>A study and the principles far apart; null when they are not.</summary>
     public static string? Conflict(StudyClaim claim, PriorConflict conflict) =>
         (claim.Sense == StudySense.Measured ? Math.Abs(conflict.Z) : conflict.Z) <= Apart ? null

@@ -44,7 +44,7 @@ public sealed class ExplanationText(Judgement judgement, HouseCertainty? certain
         }
 
         block.Labelled("How sure", $"{CertaintyText.Of(sure, judgement.Ruleset)} {CertaintyText.Span(sure)}.");
-        var beside = target.NotReallyDifferent().Where(pair => pair.First == sure || pair.Second == sure).Select(pair => pair.First == sure ? pair.Second : pair.First).ToList();
+        var beside = target.Beside(sure).ToList();
         if (beside.Count > 0)
         {
             block.Labelled("Beside it", string.Join("; ", beside.Select(other => $"{other.Placement.Row.Movement.Name}, {CertaintyText.Ahead(target.AheadOf(explained.Row.Movement, other.Placement.Row.Movement)!.Value)}")));

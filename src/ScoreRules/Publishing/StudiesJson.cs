@@ -18,10 +18,6 @@ public static class StudiesJson
     }
 
     private static MarkedPart Part(MarkedClaim mark) => new(
-        mark.Target.Name, mark.Claim.Study.Name, mark.Claim.First, mark.Claim.Second, Finite(mark.Claim.Low), Finite(mark.Claim.High), mark.PrincipleLead, mark.LeadFromOthers,
-        Word(mark.Mark), Word(mark.MarkFromOthers), mark.Miss, [.. mark.Criteria.Select(part => new CriterionLead(part.Criterion, part.Lead))], JsonParts.Rule(mark.Claim.Study.Info));
-
-    private static string Word(ClaimMark mark) => mark switch { ClaimMark.Hit => "agrees", ClaimMark.Level => "level", _ => "differs" };
-
-    private static double? Finite(double number) => double.IsFinite(number) ? number : null;
+        mark.Target.Name, mark.Claim.Study.Name, mark.Claim.First, mark.Claim.Second, EvidenceParts.Finite(mark.Claim.Low), EvidenceParts.Finite(mark.Claim.High), mark.PrincipleLead, mark.LeadFromOthers,
+        EvidenceText.Word(mark.Mark), EvidenceText.Word(mark.MarkFromOthers), mark.Miss, [.. mark.Criteria.Select(part => new CriterionLead(part.Criterion, part.Lead))], JsonParts.Rule(mark.Claim.Study.Info));
 }

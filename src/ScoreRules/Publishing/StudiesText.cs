@@ -39,7 +39,7 @@ public sealed class StudiesText(Judgement judgement)
         block.Line(inside[0].Target.Name.Transform(To.SentenceCase));
         foreach (var mark in inside)
         {
-            block.Labelled($"  {Word(mark.Mark)}", $"study {mark.Claim.Study.Name} {EvidenceText.Verb(mark.Claim)} {mark.Claim.First} {EvidenceText.Said(mark.Claim)}; on principle {NumberText.Signed(mark.PrincipleLead)}{Outside(mark)}. {Others(mark)} ({mark.Claim.Lines[0].Location})");
+            block.Labelled($"  {EvidenceText.Word(mark.Mark)}", $"study {mark.Claim.Study.Name} {EvidenceText.Verb(mark.Claim)} {mark.Claim.First} {EvidenceText.Said(mark.Claim)}; on principle {NumberText.Signed(mark.PrincipleLead)}{Outside(mark)}. {Others(mark)} ({mark.Claim.Lines[0].Location})");
         }
 
         block.Wrapped(StudyTotals.Sentence(inside), 2);
@@ -48,7 +48,7 @@ public sealed class StudiesText(Judgement judgement)
     private static string Outside(MarkedClaim mark) => Rounding.Printed(mark.Miss, 1) == 0 ? "" : $", {NumberText.Points(mark.Miss)} away from it";
 
     private static string Others(MarkedClaim mark) =>
-        Rounding.Printed(mark.LeadFromOthers - mark.PrincipleLead, 1) == 0 ? "No other study changes that." : $"With all other studies {NumberText.Signed(mark.LeadFromOthers)}{(mark.MarkFromOthers == mark.Mark ? "" : $": {Word(mark.MarkFromOthers)}")}.";
+        Rounding.Printed(mark.LeadFromOthers - mark.PrincipleLead, 1) == 0 ? "No other study changes that." : $"With all other studies {NumberText.Signed(mark.LeadFromOthers)}{(mark.MarkFromOthers == mark.Mark ? "" : $": {EvidenceText.Word(mark.MarkFromOthers)}")}.";
 
     private void PrintCriteria(TextBlock block)
     {
@@ -66,6 +66,4 @@ public sealed class StudiesText(Judgement judgement)
             block.Wrapped($"{group.Key}: with the study in {NumberText.Count(with)}, against it in {NumberText.Count(against)}, level in {NumberText.Count(group.Count() - with - against)}", 2);
         }
     }
-
-    private static string Word(ClaimMark mark) => mark switch { ClaimMark.Hit => "agrees", ClaimMark.Level => "level", _ => "differs" };
 }

@@ -23,5 +23,13 @@ internal static class ScopeResolution
     public static bool Covers(ScopeEntry entry, PlacementRow row) =>
         Covers(entry, row.Target) || (entry.Movement is { } movement && NameText.Same(movement, row.Movement.Name));
 
+    /// <summary>Whether a statement is meant for a row: named by its "only for", or that says nothing, and not by its "except for".</summary>
+    public static bool Reaches(StatementInfo info, PlacementRow row) => Reaches(info, entry => Covers(entry, row));
+
+    /// <summary>Whether a statement is meant for a target.</summary>
+    public static bool Reaches(StatementInfo info, TargetDefinition target) => Reaches(info, entry => Covers(entry, target));
+
+    private static bool Reaches(StatementInfo info, Func<ScopeEntry, bool> covers) => (info.OnlyFor.IsEmpty || info.OnlyFor.Any(covers)) && !info.ExceptFor.Any(covers);
+
     private static bool Names(ImmutableArray<TargetDefinition> targets, string name) => targets.Any(target => NameText.Same(target.Name, name));
 }

@@ -20,19 +20,15 @@ internal sealed class JudgementRule(BoundRuleset ruleset)
     /// <param name="limits">Caps and floors that apply to it.</param>
     public (TierDefinition Tier, PlaceDefinition? Judgement) Apply(PlacementRow row, TierDefinition tier, ImmutableArray<LimitDefinition> limits)
     {
-        var judgement = byMovement[NameText.Key(row.Movement.Name)].FirstOrDefault(place => Reaches(place.Info, row));
+        var judgement = byMovement[NameText.Key(row.Movement.Name)].FirstOrDefault(place => ScopeResolution.Reaches(place.Info, row));
         if (judgement is null)
         {
             return (tier, null);
         }
 
-        var highest = limits.Where(limit => limit.IsCap && AsksWho(limit.Condition)).Select(limit => limit.Tier.Index).DefaultIfEmpty(0).Max();
+        var highest = limits.Where(limit => limit.IsCap && ConditionWalk.AsksWho(limit.Condition)).Select(limit => limit.Tier.Index).DefaultIfEmpty(0).Max();
         var index = Math.Clamp(tier.Index + judgement.Shift, Math.Min(highest, tier.Index), ruleset.Tiers.Length - 1);
         return (ruleset.Tiers[index], judgement);
     }
 
-    private static bool AsksWho(Condition condition) => ConditionWalk.Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
-
-    private static bool Reaches(StatementInfo info, PlacementRow row) =>
-        (info.OnlyFor.IsEmpty || info.OnlyFor.Any(entry => ScopeResolution.Covers(entry, row))) && !info.ExceptFor.Any(entry => ScopeResolution.Covers(entry, row));
 }

@@ -19,14 +19,11 @@ internal static class Without
         Expectations = [],
     };
 
-    /// <summary>All statements that can be taken out, in the order of their places.</summary>
+    /// <summary>All statements that can be taken out, in the order of their places. What asks who somebody is protects people, and is not supposed away.</summary>
     public static IEnumerable<BoundStatement> Removable(BoundRuleset ruleset) =>
-        ruleset.Criteria.Concat<BoundStatement>(ruleset.Calls).Concat(ruleset.Awards).Concat(ruleset.Limits.Where(limit => !AsksWho(limit.Condition)))
-            .Concat(ruleset.Exclusions.Where(exclusion => !AsksWho(exclusion.Condition))).Concat(ruleset.Places).Concat(ruleset.Studies)
+        ruleset.Criteria.Concat<BoundStatement>(ruleset.Calls).Concat(ruleset.Awards).Concat(ruleset.Limits.Where(limit => !ConditionWalk.AsksWho(limit.Condition)))
+            .Concat(ruleset.Exclusions.Where(exclusion => !ConditionWalk.AsksWho(exclusion.Condition))).Concat(ruleset.Places).Concat(ruleset.Studies)
             .OrderBy(statement => statement.Info.Location, Comparer<Language.Text.SourceLocation>.Create(Language.Text.SourceLocation.Compare));
-
-    // What asks who somebody is protects people, and is not supposed away.
-    private static bool AsksWho(Condition condition) => ConditionWalk.Tests(condition).OfType<AttributeTest>().Any(test => test.Attribute.IsAboutThePerson);
 
     private static ImmutableArray<T> Left<T>(ImmutableArray<T> all, ImmutableArray<BoundStatement> without)
         where T : BoundStatement => [.. all.Where(statement => !without.Any(other => ReferenceEquals(other, statement)))];

@@ -27,5 +27,6 @@ internal static class EvidenceParts
         return new PullPart(claim.Study.Name, pull.Points, pull.IsTested, sense, claim.First, claim.Second, Finite(claim.Low), Finite(claim.High), claim.Deviation, text, JsonParts.Rule(claim.Study.Info));
     }
 
-    private static double? Finite(double number) => double.IsFinite(number) ? number : null;
+    /// <summary>A number; null for an open end.</summary>
+    public static double? Finite(double number) => double.IsFinite(number) ? number : null;
 }

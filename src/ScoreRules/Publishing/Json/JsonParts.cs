@@ -38,7 +38,7 @@ internal sealed class JsonParts(Explainer explainer, BoundRuleset ruleset, House
             return null;
         }
 
-        var beside = target.NotReallyDifferent().Where(pair => pair.First == sure || pair.Second == sure).Select(pair => (pair.First == sure ? pair.Second : pair.First).Placement.Row.Movement.Name);
+        var beside = target.Beside(sure).Select(other => other.Placement.Row.Movement.Name);
         return new CertaintyPart(target.Tries, sure.Tiers, sure.Ranks, sure.Low, sure.High, [.. beside], CertaintyText.Of(sure, ruleset));
     }
 
