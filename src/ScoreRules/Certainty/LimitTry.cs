@@ -6,7 +6,7 @@ namespace ScoreRules.Certainty;
 /// <summary>Limits and a judgement by a tier, as far as they are in force in a try: the lowest cap, the highest floor, the cap first.</summary>
 internal sealed class LimitTry
 {
-    private readonly (LimitDefinition Limit, int Place)[] limits;
+    private readonly (LimitDefinition Limit, int Place, bool AsksWho)[] limits;
     private readonly int position;
     private readonly int shift;
     private readonly int judgement;
@@ -19,7 +19,7 @@ internal sealed class LimitTry
     public LimitTry(BoundRuleset ruleset, Placement placement, int position, Admitted admitted)
     {
         this.position = position;
-        limits = [.. ruleset.Limits.Select(limit => (limit, admitted.PlaceOf(limit)))];
+        limits = [.. ruleset.Limits.Select(limit => (limit, admitted.PlaceOf(limit), ConditionWalk.AsksWho(limit.Condition)))];
         shift = placement.Judgement?.Shift ?? 0;
         judgement = placement.Judgement is { } place ? admitted.PlaceOf(place) : -1;
     }
@@ -31,18 +31,19 @@ internal sealed class LimitTry
     /// <param name="last">The worst tier.</param>
     public int Apply(int before, ReadOnlySpan<bool> right, bool[][] acting, int last)
     {
-        var (cap, floor) = (0, int.MaxValue);
+        var (cap, highest, floor) = (0, 0, int.MaxValue);
         for (var i = 0; i < limits.Length; i++)
         {
-            var (limit, place) = limits[i];
+            var (limit, place, asksWho) = limits[i];
             if ((place < 0 || right[place]) && acting[i][position])
             {
                 cap = limit.IsCap ? Math.Max(cap, limit.Tier.Index) : cap;
+                highest = limit.IsCap && asksWho ? Math.Max(highest, limit.Tier.Index) : highest;
                 floor = limit.IsCap ? floor : Math.Min(floor, limit.Tier.Index);
             }
         }
 
         var tier = Math.Max(Math.Min(before, Math.Max(floor, cap)), cap);
-        return shift == 0 || (judgement >= 0 && !right[judgement]) ? tier : Math.Clamp(tier + shift, shift < 0 ? Math.Min(cap, tier) : 0, last);
+        return shift == 0 || (judgement >= 0 && !right[judgement]) ? tier : JudgementRule.Shifted(tier, shift, highest, last);
     }
 }

@@ -27,8 +27,14 @@ internal sealed class JudgementRule(BoundRuleset ruleset)
         }
 
         var highest = limits.Where(limit => limit.IsCap && ConditionWalk.AsksWho(limit.Condition)).Select(limit => limit.Tier.Index).DefaultIfEmpty(0).Max();
-        var index = Math.Clamp(tier.Index + judgement.Shift, Math.Min(highest, tier.Index), ruleset.Tiers.Length - 1);
-        return (ruleset.Tiers[index], judgement);
+        return (ruleset.Tiers[Shifted(tier.Index, judgement.Shift, highest, ruleset.Tiers.Length - 1)], judgement);
     }
+
+    /// <summary>A tier after a shift, by position; 0 for the best.</summary>
+    /// <param name="tier">The tier after limits.</param>
+    /// <param name="shift">By how many tiers; -1 is one higher.</param>
+    /// <param name="highest">The best tier that caps which ask who somebody is allow.</param>
+    /// <param name="last">The worst tier.</param>
+    public static int Shifted(int tier, int shift, int highest, int last) => Math.Clamp(tier + shift, Math.Min(highest, tier), last);
 
 }

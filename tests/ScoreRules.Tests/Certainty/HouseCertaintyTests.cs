@@ -74,6 +74,14 @@ public sealed class HouseCertaintyTests
         placed.Tiers[2].ShouldBe(1);
     }
 
+    /// <summary>A judgement lifts over a cap, unless the cap asks who somebody is, in the tries as in the ranking.</summary>
+    [Fact]
+    public void A_judgement_lifts_in_the_tries_as_it_does_in_the_ranking()
+    {
+        var placed = Of("never above Below\n  named capped\n  when kind is bar\n\nplace bar curl\n  one tier higher\n  because we say so\n", Pair).Placements.Single(placement => !placement.Placement.IsBenchmark);
+        (placed.Placement.Tier.Name, placed.Here).ShouldBe(("Level", 1));
+    }
+
     [Fact]
     public void A_kept_order_is_kept_in_every_try()
     {
